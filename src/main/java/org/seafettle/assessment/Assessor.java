@@ -1,0 +1,121 @@
+package org.seafettle.assessment;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Check;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.survey.Purpose;
+import org.seafettle.survey.Survey;
+import org.seafettle.trend.Series;
+
+/** Turns a survey into its assessment. */
+public final class Assessor {
+
+  private final Catalogue catalogue;
+
+  public Assessor(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * Judges a survey.
+   *
+   * @param survey whose findings name only checks of the catalogue and components of the survey
+   * @param earlier surveys of the same boat, in any order; judged by today's catalogue too
+   */
+  public Assessment assess(Survey survey, List<Survey> earlier) {
+    var seen = Looks.of(survey, catalogue);
+    var causes = Causes.of(survey, catalogue, seen);
+    var results = numbered(Causes.raise(seen, causes));
+    var engines = new Grading(survey, results).engines();
+    var tasks = Tasks.of(survey, results, engines);
+    var plan =
+        new Assessment.Plan(tasks, NextLooks.of(survey, results), furtherTests(survey, results));
+    return new Assessment(
+        survey,
+        catalogue,
+        results,
+        engines,
+        verdict(results, engines),
+        Causes.from(causes, results),
+        plan,
+        history(survey, earlier));
+  }
+
+  /** Numbers the findings, gravest first, then in the catalogue's order. */
+  private static List<Result> numbered(List<Result> results) {
+    var order =
+        results.stream()
+            .filter(Result::reports)
+            .sorted(Comparator.comparing((Result r) -> r.seen().orElseThrow().found()).reversed())
+            .toList();
+    return results.stream().map(r -> r.reports() ? r.numbered(order.indexOf(r) + 1) : r).toList();
+  }
+
+  private static Verdict verdict(List<Result> results, List<EngineGrade> engines) {
+    var stops =
+        results.stream()
+            .filter(r -> r.counts() == FindingClass.STOP)
+            .sorted(Comparator.comparingInt(r -> r.number().orElseThrow()))
+            .map(r -> new Verdict.Stop(r.seen().orElseThrow().stop().orElseThrow(), r))
+            .toList();
+    Map<FindingClass, Integer> counts =
+        results.stream()
+            .filter(Result::reports)
+            .collect(
+                Collectors.groupingBy(
+                    Result::counts,
+                    () -> new EnumMap<>(FindingClass.class),
+                    Collectors.summingInt(r -> 1)));
+    return new Verdict(readiness(stops, counts, results, engines), stops, counts);
+  }
+
+  private static Verdict.Readiness readiness(
+      List<Verdict.Stop> stops,
+      Map<FindingClass, Integer> counts,
+      List<Result> results,
+      List<EngineGrade> engines) {
+    if (!stops.isEmpty()) {
+      return Verdict.Readiness.STOP;
+    }
+    if (counts.containsKey(FindingClass.BEFORE_USE)) {
+      return Verdict.Readiness.NOT_BEFORE_WORK;
+    }
+    if (!engines.stream().allMatch(e -> e.grade().graded())) {
+      return Verdict.Readiness.NOT_ENOUGH_SEEN;
+    }
+    return results.stream().anyMatch(Result::leavesOpen)
+        ? Verdict.Readiness.READY_AS_FAR_AS_SEEN
+        : Verdict.Readiness.READY;
+  }
+
+  private List<Check> furtherTests(Survey survey, List<Result> results) {
+    var done = results.stream().map(r -> r.check().id()).collect(Collectors.toSet());
+    Purpose purpose = survey.occasion().purpose();
+    return catalogue.checks().stream()
+        .filter(c -> !done.contains(c.id()) && !c.expected().contains(purpose))
+        .filter(
+            c ->
+                survey
+                    .components()
+                    .anyMatch(x -> x.kind() == c.on() && c.scope().covers(survey, x)))
+        .toList();
+  }
+
+  private History history(Survey survey, List<Survey> earlier) {
+    var past =
+        earlier.stream()
+            .sorted(Comparator.comparing((Survey s) -> s.occasion().date()))
+            .map(s -> assess(s, List.of()))
+            .map(
+                a ->
+                    new History.Past(
+                        a.survey().occasion().id(), a.survey().occasion().date(), a.engines()))
+            .toList();
+    return new History(past, Series.of(survey, earlier));
+  }
+}

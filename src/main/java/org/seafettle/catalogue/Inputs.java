@@ -1,0 +1,88 @@
+package org.seafettle.catalogue;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.seafettle.problem.Refused;
+
+/**
+ * The readings of a derivation as plain numbers in the units of their limits, with their
+ * uncertainties.
+ */
+public final class Inputs {
+
+  private final Facts facts;
+  private final Map<String, Double> values;
+  private final Map<String, Double> uncertainties;
+
+  private Inputs(Facts facts, Map<String, Double> values, Map<String, Double> uncertainties) {
+    this.facts = facts;
+    this.values = values;
+    this.uncertainties = uncertainties;
+  }
+
+  static Inputs of(Facts facts, List<ReadingSpec> specs) {
+    var values = new LinkedHashMap<String, Double>();
+    var uncertainties = new LinkedHashMap<String, Double>();
+    for (var spec : specs) {
+      var read = facts.evidence().reading(spec.name());
+      if (read.isEmpty() && spec.required()) {
+        throw new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, spec.name()));
+      }
+      read.ifPresent(
+          q -> {
+            values.put(spec.name(), q.in(spec.unit()));
+            Criterion.uncertainty(facts, spec, q).ifPresent(u -> uncertainties.put(spec.name(), u));
+          });
+    }
+    return new Inputs(facts, values, uncertainties);
+  }
+
+  public Facts facts() {
+    return facts;
+  }
+
+  /** A required reading, in the unit that the check states. */
+  public double get(String name) {
+    var value = values.get(name);
+    if (value == null) {
+      throw new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, name));
+    }
+    return value;
+  }
+
+  public OptionalDouble find(String name) {
+    var value = values.get(name);
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  /**
+   * The expanded uncertainty of a result from those of its inputs, taken as uncorrelated (JCGM
+   * 100:2008, 5.1): each input is moved by its own uncertainty to both sides. Empty where no input
+   * has one.
+   */
+  OptionalDouble spread(ToDoubleFunction<Inputs> derive) {
+    if (uncertainties.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double sum = 0;
+    for (var u : uncertainties.entrySet()) {
+      double half =
+          (moved(derive, u.getKey(), u.getValue()) - moved(derive, u.getKey(), -u.getValue())) / 2;
+      sum += half * half;
+    }
+    return OptionalDouble.of(Math.sqrt(sum));
+  }
+
+  private double moved(ToDoubleFunction<Inputs> derive, String name, double by) {
+    var elsewhere = new LinkedHashMap<>(values);
+    elsewhere.merge(name, by, Double::sum);
+    try {
+      return derive.applyAsDouble(new Inputs(facts, elsewhere, Map.of()));
+    } catch (Refused beyondValidity) {
+      return derive.applyAsDouble(this);
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package org.seafettle.trend;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import org.seafettle.quantity.Quantity;
+import org.seafettle.survey.Component;
+import org.seafettle.survey.Finding;
+import org.seafettle.survey.Survey;
+
+/**
+ * One reading over the years, as it was recorded each time.
+ *
+ * @param check the check
+ * @param on the component
+ * @param reading the reading's name
+ * @param points oldest first
+ */
+public record Series(String check, String on, String reading, List<Point> points) {
+
+  /**
+   * The fewest seasons from which a trend can be told at all: with fewer, no order of the readings
+   * is improbable enough under a two-sided test at 5 % (exact Mann-Kendall, 2 of 5! orders).
+   */
+  public static final int FEWEST_SEASONS = 5;
+
+  public Series {
+    points = List.copyOf(points);
+  }
+
+  /** Whether there are seasons enough to speak of a trend. */
+  public boolean enough() {
+    return points.size() >= FEWEST_SEASONS;
+  }
+
+  /**
+   * A reading of one season.
+   *
+   * @param date when
+   * @param quantity as recorded
+   */
+  public record Point(LocalDate date, Quantity quantity) {}
+
+  /** Every single reading that this survey and an earlier one both have. */
+  public static List<Series> of(Survey survey, List<Survey> earlier) {
+    var oldestFirst =
+        earlier.stream().sorted(Comparator.comparing((Survey s) -> s.occasion().date())).toList();
+    var series = new ArrayList<Series>();
+    for (var finding : survey.findings()) {
+      for (var reading : finding.evidence().readings().keySet()) {
+        over(survey, oldestFirst, finding, reading).ifPresent(series::add);
+      }
+    }
+    return series;
+  }
+
+  private static Optional<Series> over(
+      Survey survey, List<Survey> earlier, Finding finding, String reading) {
+    var points = new LinkedHashMap<LocalDate, Quantity>();
+    for (var past : earlier) {
+      if (sameComponent(past, survey, finding.on())) {
+        past.finding(finding.check(), finding.on())
+            .flatMap(f -> single(f, reading))
+            .ifPresent(q -> points.put(past.occasion().date(), q));
+      }
+    }
+    var now = single(finding, reading);
+    if (points.isEmpty() || now.isEmpty()) {
+      return Optional.empty();
+    }
+    points.put(survey.occasion().date(), now.get());
+    return Optional.of(
+        new Series(
+            finding.check(),
+            finding.on(),
+            reading,
+            points.entrySet().stream().map(e -> new Point(e.getKey(), e.getValue())).toList()));
+  }
+
+  private static Optional<Quantity> single(Finding finding, String reading) {
+    var all = finding.evidence().all(reading);
+    return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+  }
+
+  /** An engine with another serial number is another engine, whatever it is called. */
+  private static boolean sameComponent(Survey past, Survey now, String id) {
+    var serials = List.of(serial(past.component(id)), serial(now.component(id)));
+    return past.component(id).isPresent()
+        && (serials.contains(Optional.<String>empty()) || serials.get(0).equals(serials.get(1)));
+  }
+
+  private static Optional<String> serial(Optional<Component> component) {
+    return component
+        .filter(org.seafettle.survey.Engine.class::isInstance)
+        .map(org.seafettle.survey.Engine.class::cast)
+        .flatMap(e -> e.plate().serial());
+  }
+}

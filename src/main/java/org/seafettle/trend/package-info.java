@@ -1,0 +1,5 @@
+/** What changed between seasons. */
+@NullMarked
+package org.seafettle.trend;
+
+import org.jspecify.annotations.NullMarked;
