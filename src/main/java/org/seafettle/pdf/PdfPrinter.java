@@ -74,6 +74,9 @@ public final class PdfPrinter {
   public byte[] print(
       String xhtml, Map<String, byte[]> pictures, List<Attachment> attachments, Metadata metadata) {
     var faults = new LinkedHashSet<String>();
+    if (xhtml.contains("<!ENTITY")) {
+      faults.add("an entity of its own, which the parser would leave out");
+    }
     var builder = builder(pictures, faults);
     builder.withHtmlContent(xhtml, "");
     builder.addDOMMutator(

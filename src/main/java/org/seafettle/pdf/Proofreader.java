@@ -1,6 +1,7 @@
 package org.seafettle.pdf;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -16,7 +17,25 @@ import org.w3c.dom.Node;
  */
 final class Proofreader {
 
-  private static final Set<String> UNREAD = Set.of("head", "script");
+  /** Elements that the library leaves out, with all they show. */
+  private static final Set<String> UNPRINTABLE =
+      Set.of(
+          "audio",
+          "base",
+          "button",
+          "canvas",
+          "embed",
+          "form",
+          "iframe",
+          "input",
+          "math",
+          "object",
+          "picture",
+          "script",
+          "select",
+          "textarea",
+          "video");
+
   private static final Set<String> TRANSPARENCY =
       Set.of("opacity", "fill-opacity", "stroke-opacity", "stop-opacity");
   private static final Pattern TRANSPARENT_STYLE =
@@ -56,10 +75,16 @@ final class Proofreader {
     if (HEADING.matcher(name).matches()) {
       readHeading(name, element);
     }
-    if (name.equals("a")) {
-      readLink(element.getAttribute("href"));
+    if (UNPRINTABLE.contains(name)) {
+      faults.add("<" + name + "> cannot be printed");
     }
-    if (!UNREAD.contains(name) && !name.equals("style")) {
+    switch (name) {
+      case "a" -> readLink(element.getAttribute("href"));
+      case "table" -> readTable(element);
+      case "th" -> readTableHead(element);
+      default -> {}
+    }
+    if (!name.equals("head") && !name.equals("style")) {
       readChildren(element, drawn);
     }
   }
@@ -83,6 +108,9 @@ final class Proofreader {
   }
 
   private void readStyle(String css) {
+    if (css.contains("@font-face")) {
+      faults.add("a style sheet that brings a typeface of its own");
+    }
     for (var family : StyleSheet.families(css)) {
       if (!Typefaces.families().contains(family)) {
         faults.add("no such typeface: " + family);
@@ -115,6 +143,19 @@ final class Proofreader {
   private void readLink(String href) {
     if (!href.isEmpty() && !LINK.matcher(href).matches()) {
       faults.add("a link that cannot be followed from paper: " + href);
+    }
+  }
+
+  private void readTable(Element table) {
+    var widths = Grid.widths(table);
+    if (new HashSet<>(widths).size() > 1) {
+      faults.add("a table whose rows differ in their number of cells: " + widths);
+    }
+  }
+
+  private void readTableHead(Element head) {
+    if (!head.hasAttribute("scope")) {
+      faults.add("<th> without its scope: " + head.getTextContent().strip());
     }
   }
 

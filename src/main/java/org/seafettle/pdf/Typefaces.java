@@ -49,7 +49,9 @@ public final class Typefaces {
     if (codePoint == '\t' || codePoint == '\n' || codePoint == '\r') {
       return true;
     }
-    if (codePoint == OBJECT_REPLACEMENT || codePoint == REPLACEMENT) {
+    if (Character.isISOControl(codePoint)
+        || codePoint == OBJECT_REPLACEMENT
+        || codePoint == REPLACEMENT) {
       return false;
     }
     return !REORDERED.contains(Character.getDirectionality(codePoint))
