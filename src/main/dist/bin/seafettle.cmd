@@ -1,0 +1,13 @@
+@echo off
+rem Starts Seafettle with the Java of JAVA_HOME, else with the java on the PATH (17 or newer).
+rem The class-data archive is made on the first report, beside the jars. SEAFETTLE_OPTS takes
+rem further options for Java.
+setlocal
+set "HOME_DIR=%~dp0.."
+set "JAVA=java"
+if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+set "ARCHIVE=%HOME_DIR%\lib\seafettle.jsa"
+set "CDS=-XX:SharedArchiveFile=%ARCHIVE%"
+if not exist "%ARCHIVE%" if "%~1"=="report" set "CDS=-XX:ArchiveClassesAtExit=%ARCHIVE%"
+"%JAVA%" "%CDS%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmx256m -Xlog:disable -Djava.awt.headless=true %SEAFETTLE_OPTS% -jar "%HOME_DIR%\lib\seafettle.jar" %*
+exit /b %ERRORLEVEL%
