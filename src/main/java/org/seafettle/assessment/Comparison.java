@@ -1,7 +1,7 @@
 package org.seafettle.assessment;
 
 import org.seafettle.catalogue.Outcome;
-import org.seafettle.formula.Verdict;
+import org.seafettle.formula.conformity.Verdict;
 
 /**
  * A reading against the nearest limit, in the words of ILAC-G8:09/2019.

@@ -11,7 +11,8 @@ import org.seafettle.catalogue.Measure;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
 import org.seafettle.catalogue.Steps;
-import org.seafettle.formula.Conformity;
+import org.seafettle.formula.conformity.Conformity;
+import org.seafettle.formula.conformity.Side;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
 import org.seafettle.survey.Component;
@@ -109,15 +110,16 @@ final class Judge {
   private Comparison compare(Measure measure, Outcome outcome, int edge) {
     var steps = measure.steps();
     double limit = steps.edges().get(edge);
-    double standard = measure.uncertainty().orElseThrow() / 2;
+    double expanded = measure.uncertainty().orElseThrow();
     boolean upper = classAt(steps, edge).compareTo(classAt(steps, edge + 1)) < 0;
-    var conformity =
-        upper
-            ? Conformity.toUpperLimit(measure.value(), limit, standard)
-            : Conformity.toLowerLimit(measure.value(), limit, standard);
+    var side = upper ? Side.AT_MOST : Side.AT_LEAST;
     boolean isBelow = measure.value() < limit || (measure.value() == limit && upper);
     var other = named(steps.names().get(isBelow ? edge + 1 : edge));
-    return new Comparison(limit, conformity.verdict(), conformity.probability(), other);
+    return new Comparison(
+        limit,
+        Conformity.verdict(measure.value(), expanded, limit, side),
+        Conformity.probability(measure.value(), expanded / 2, limit, side),
+        other);
   }
 
   /** What the catalogue says where a looser limit of the maker hides something grave. */

@@ -16,20 +16,33 @@ public final class Inputs {
   private final Facts facts;
   private final Map<String, Double> values;
   private final Map<String, Double> uncertainties;
+  private final Map<String, List<Double>> several;
 
-  private Inputs(Facts facts, Map<String, Double> values, Map<String, Double> uncertainties) {
+  private Inputs(
+      Facts facts,
+      Map<String, Double> values,
+      Map<String, Double> uncertainties,
+      Map<String, List<Double>> several) {
     this.facts = facts;
     this.values = values;
     this.uncertainties = uncertainties;
+    this.several = several;
   }
 
   static Inputs of(Facts facts, List<ReadingSpec> specs) {
     var values = new LinkedHashMap<String, Double>();
     var uncertainties = new LinkedHashMap<String, Double>();
+    var several = new LinkedHashMap<String, List<Double>>();
     for (var spec : specs) {
       var read = facts.evidence().reading(spec.name());
       if (read.isEmpty() && spec.required()) {
         throw new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, spec.name()));
+      }
+      if (spec.many()) {
+        several.put(
+            spec.name(),
+            facts.evidence().all(spec.name()).stream().map(q -> q.in(spec.unit())).toList());
+        continue;
       }
       read.ifPresent(
           q -> {
@@ -37,7 +50,7 @@ public final class Inputs {
             Criterion.uncertainty(facts, spec, q).ifPresent(u -> uncertainties.put(spec.name(), u));
           });
     }
-    return new Inputs(facts, values, uncertainties);
+    return new Inputs(facts, values, uncertainties, several);
   }
 
   public Facts facts() {
@@ -51,6 +64,11 @@ public final class Inputs {
       throw new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, name));
     }
     return value;
+  }
+
+  /** Every value of a reading that is taken once a cell or cylinder, as it was read. */
+  public List<Double> all(String name) {
+    return several.getOrDefault(name, List.of());
   }
 
   public OptionalDouble find(String name) {
@@ -80,7 +98,7 @@ public final class Inputs {
     var elsewhere = new LinkedHashMap<>(values);
     elsewhere.merge(name, by, Double::sum);
     try {
-      return derive.applyAsDouble(new Inputs(facts, elsewhere, Map.of()));
+      return derive.applyAsDouble(new Inputs(facts, elsewhere, Map.of(), several));
     } catch (Refused beyondValidity) {
       return derive.applyAsDouble(this);
     }

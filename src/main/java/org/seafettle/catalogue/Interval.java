@@ -1,5 +1,6 @@
 package org.seafettle.catalogue;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,8 +70,9 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
     if (interval.months().isPresent()) {
       share =
           OptionalDouble.of(
-              ServiceInterval.calendarShare(last.date(), today, interval.months().getAsDouble()));
-      shown.add(show("months-since", ServiceInterval.monthsBetween(last.date(), today), "mo"));
+              ServiceInterval.usedByCalendar(
+                  last.date(), today, (int) interval.months().getAsDouble()));
+      shown.add(show("months-since", ChronoUnit.MONTHS.between(last.date(), today), "mo"));
       shown.add(show("interval-months", interval.months().getAsDouble(), "mo"));
     }
     if (interval.hours().isPresent() && ran.isPresent()) {

@@ -1,4 +1,4 @@
-/** Surveys, the catalogue and assessments in and out; the only place that knows Jackson. */
+/** Surveys, catalogue and assessments in and out; the only place that knows the JSON library. */
 @NullMarked
 package org.seafettle.json;
 

@@ -30,12 +30,17 @@ public record ServiceInterval(double hours, int months) {
    * @throws Refused when the service lies after the day of the survey
    */
   public double usedByCalendar(LocalDate serviced, LocalDate surveyed) {
+    return usedByCalendar(serviced, surveyed, months);
+  }
+
+  /** The same for what falls due on the calendar alone. */
+  public static double usedByCalendar(LocalDate serviced, LocalDate surveyed, int months) {
     if (serviced.isAfter(surveyed)) {
       throw Refused.because(
           "The service of " + serviced + " lies after the survey of " + surveyed + ".",
           "Check both dates.");
     }
-    double interval = ChronoUnit.DAYS.between(serviced, dueByCalendar(serviced));
+    double interval = ChronoUnit.DAYS.between(serviced, serviced.plusMonths(months));
     return ChronoUnit.DAYS.between(serviced, surveyed) / interval;
   }
 
