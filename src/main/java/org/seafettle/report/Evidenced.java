@@ -13,7 +13,6 @@ import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.Citation;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
-import org.seafettle.formula.Verdict;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.MakersLimit;
 
@@ -92,12 +91,12 @@ final class Evidenced {
     var probability = m.phrases().percent(comparison.conformity());
     var word = comparison.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
     var said = m.words().say("conformity." + word, probability);
-    return comparison.verdict().isConditional() ? said + " " + flips(comparison.verdict()) : said;
+    return comparison.verdict().isConditional() ? said + " " + flips(word) : said;
   }
 
   /** What the index would be on the other side of the limit. */
-  private String flips(Verdict verdict) {
-    var key = verdict == Verdict.CONDITIONAL_PASS ? "flip.worse" : "flip.better";
+  private String flips(String verdict) {
+    var key = "flip." + verdict;
     return m.everySubsystem().stream()
         .flatMap(s -> s.flips().stream().map(f -> flip(s, f, key)))
         .flatMap(Optional::stream)
