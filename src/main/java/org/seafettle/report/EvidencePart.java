@@ -13,14 +13,18 @@ import org.seafettle.survey.Photo;
  * What the findings rest on.
  *
  * @param register every photograph
+ * @param figures every photograph, as a figure
  * @param others the photographs that no finding shows
  * @param readings every reading, as it was recorded
  */
 public record EvidencePart(
-    List<Registered> register, List<PhotoPart> others, List<Reading> readings) {
+    List<Registered> register,
+    List<PhotoPart> figures,
+    List<PhotoPart> others, List<Reading> readings) {
 
   public EvidencePart {
     register = List.copyOf(register);
+    figures = List.copyOf(figures);
     others = List.copyOf(others);
     readings = List.copyOf(readings);
   }
@@ -62,11 +66,22 @@ public record EvidencePart(
     var photos = m.survey().photos();
     return new EvidencePart(
         photos.stream().map(p -> registered(m, p)).toList(),
+        photos.stream().map(p -> figure(m, p)).toList(),
         photos.stream()
             .filter(p -> showing(m, p).isEmpty())
-            .map(p -> m.photographs().part(p, m.words().say("photo.no-finding")))
+            .map(p -> figure(m, p))
             .toList(),
         readings(m));
+  }
+
+  private static PhotoPart figure(Manuscript m, Photo photo) {
+    var shows =
+        showing(m, photo).stream()
+            .map(m::headline)
+            .map(Phrases::capital)
+            .findFirst()
+            .orElse(m.words().say("photo.no-finding"));
+    return m.photographs().part(photo, shows);
   }
 
   private static Registered registered(Manuscript m, Photo photo) {

@@ -43,9 +43,15 @@ public record FindingPart(
    * @param findingClass its class, with what must not be done or by when
    * @param critical whether it has to be settled before use
    * @param title what was found on what
+   * @param means what it reveals; empty where the title says it all
    */
   public record Heading(
-      String number, String anchor, String findingClass, boolean critical, String title) {}
+      String number,
+      String anchor,
+      String findingClass,
+      boolean critical,
+      String title,
+      String means) {}
 
   /**
    * What to do about a finding.
@@ -84,7 +90,8 @@ public record FindingPart(
         reference.anchor(),
         findingClass(m, seen),
         critical,
-        Phrases.capital(m.headline(finding)));
+        Phrases.capital(m.headline(finding)),
+        Manuscript.outcome(finding).saying().means());
   }
 
   private static String findingClass(Manuscript m, Sighting.Seen seen) {
