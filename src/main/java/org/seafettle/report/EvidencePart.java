@@ -20,7 +20,8 @@ import org.seafettle.survey.Photo;
 public record EvidencePart(
     List<Registered> register,
     List<PhotoPart> figures,
-    List<PhotoPart> others, List<Reading> readings) {
+    List<PhotoPart> others,
+    List<Reading> readings) {
 
   public EvidencePart {
     register = List.copyOf(register);
@@ -67,10 +68,7 @@ public record EvidencePart(
     return new EvidencePart(
         photos.stream().map(p -> registered(m, p)).toList(),
         photos.stream().map(p -> figure(m, p)).toList(),
-        photos.stream()
-            .filter(p -> showing(m, p).isEmpty())
-            .map(p -> figure(m, p))
-            .toList(),
+        photos.stream().filter(p -> showing(m, p).isEmpty()).map(p -> figure(m, p)).toList(),
         readings(m));
   }
 
