@@ -1,7 +1,10 @@
 package org.seafettle.pdf;
 
 import com.openhtmltopdf.css.sheet.FontFaceRule;
+import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.layout.SharedContext;
+import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.svgsupport.OpenHtmlGvtFont;
 import com.openhtmltopdf.svgsupport.PDFTranscoder.OpenHtmlFontResolver;
@@ -17,13 +20,19 @@ import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.font.GVTFontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
 
 /**
  * Draws the SVG of one document, its text in the supplied typefaces only. Reads a font when a
  * drawing first asks for it, and finds the nearest weight, where the library's own registration
  * reads all of them at once and takes any weight when the exact one is missing.
+ *
+ * <p>Where a drawing names no family that has the character, Batik asks the machine for a font,
+ * past the resolver that it was given. So the families are named here, before it can.
  */
 final class Drawings extends BatikSVGDrawer {
+
+  private static final String FAMILY = "font-family";
 
   private final Typefaces typefaces;
   private final Map<Typeface, GVTFont> fonts = new EnumMap<>(Typeface.class);
@@ -35,6 +44,32 @@ final class Drawings extends BatikSVGDrawer {
   @Override
   public void importFontFaceRules(List<FontFaceRule> fontFaces, SharedContext shared) {
     fontResolver = new Resolver();
+  }
+
+  @Override
+  public SVGDrawer.SVGImage buildSVGImage(
+      Element drawing,
+      Box box,
+      CssContext context,
+      double width,
+      double height,
+      double dotsPerPixel) {
+    if (!drawing.hasAttribute(FAMILY)) {
+      drawing.setAttribute(FAMILY, Typeface.Family.ROBOTO.cssName());
+    }
+    complete(drawing);
+    var parts = drawing.getElementsByTagName("*");
+    for (int i = 0; i < parts.getLength(); i++) {
+      if (parts.item(i) instanceof Element part && part.hasAttribute(FAMILY)) {
+        complete(part);
+      }
+    }
+    return super.buildSVGImage(drawing, box, context, width, height, dotsPerPixel);
+  }
+
+  private static void complete(Element part) {
+    var named = part.getAttribute(FAMILY);
+    part.setAttribute(FAMILY, named + ", " + Typeface.Family.DEJAVU.cssName());
   }
 
   private GVTFont font(Typeface typeface) {
@@ -50,7 +85,7 @@ final class Drawings extends BatikSVGDrawer {
         });
   }
 
-  /** Knows the supplied families by their names in CSS, and one for each character. */
+  /** Knows the supplied families by their names in CSS. */
   private final class Resolver extends OpenHtmlFontResolver {
 
     @Override
@@ -60,19 +95,6 @@ final class Drawings extends BatikSVGDrawer {
           .findFirst()
           .map(Family::new)
           .orElse(null);
-    }
-
-    @Override
-    public GVTFontFamily getFamilyThatCanDisplay(char character) {
-      return new Family(
-          typefaces.draws(Typeface.ROBOTO, character)
-              ? Typeface.Family.ROBOTO
-              : Typeface.Family.DEJAVU);
-    }
-
-    @Override
-    public GVTFontFamily getDefault() {
-      return new Family(Typeface.Family.ROBOTO);
     }
   }
 

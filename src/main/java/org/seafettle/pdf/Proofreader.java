@@ -121,6 +121,9 @@ final class Proofreader {
 
   private void readDrawn(Element element, String name) {
     readStyle("font-family:" + element.getAttribute("font-family"));
+    if (name.equals("style") || !StyleSheet.families(element.getAttribute("style")).isEmpty()) {
+      faults.add("<" + name + "> in a drawing: name the family in the attribute font-family");
+    }
     for (var attribute : TRANSPARENCY) {
       if (element.hasAttribute(attribute)) {
         faults.add("<" + name + "> in a drawing has " + attribute + ": use a solid colour");
