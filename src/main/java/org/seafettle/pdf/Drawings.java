@@ -16,11 +16,13 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.font.GVTFontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /**
  * Draws the SVG of one document, its text in the supplied typefaces only. Reads a font when a
@@ -33,6 +35,7 @@ import org.w3c.dom.Element;
 final class Drawings extends BatikSVGDrawer {
 
   private static final String FAMILY = "font-family";
+  private static final Set<String> TEXT = Set.of("text", "tspan", "textPath");
 
   private final Typefaces typefaces;
   private final Map<Typeface, GVTFont> fonts = new EnumMap<>(Typeface.class);
@@ -54,22 +57,28 @@ final class Drawings extends BatikSVGDrawer {
       double width,
       double height,
       double dotsPerPixel) {
-    if (!drawing.hasAttribute(FAMILY)) {
-      drawing.setAttribute(FAMILY, Typeface.Family.ROBOTO.cssName());
-    }
-    complete(drawing);
     var parts = drawing.getElementsByTagName("*");
     for (int i = 0; i < parts.getLength(); i++) {
-      if (parts.item(i) instanceof Element part && part.hasAttribute(FAMILY)) {
+      if (parts.item(i) instanceof Element part && TEXT.contains(part.getTagName())) {
         complete(part);
       }
     }
     return super.buildSVGImage(drawing, box, context, width, height, dotsPerPixel);
   }
 
+  /** In the style of the element, because rules of the page reach into drawings. */
   private static void complete(Element part) {
-    var named = part.getAttribute(FAMILY);
-    part.setAttribute(FAMILY, named + ", " + Typeface.Family.DEJAVU.cssName());
+    var families = family(part) + ", '" + Typeface.Family.DEJAVU.cssName() + "'";
+    part.setAttribute("style", part.getAttribute("style") + "; font-family: " + families);
+  }
+
+  private static String family(Element part) {
+    for (Node node = part; node instanceof Element element; node = node.getParentNode()) {
+      if (element.hasAttribute(FAMILY)) {
+        return element.getAttribute(FAMILY);
+      }
+    }
+    return Typeface.Family.ROBOTO.cssName();
   }
 
   private GVTFont font(Typeface typeface) {

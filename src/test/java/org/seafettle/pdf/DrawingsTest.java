@@ -39,6 +39,12 @@ class DrawingsTest {
   }
 
   @Test
+  void a_rule_of_the_page_that_reaches_into_a_drawing_does_not_bring_in_other_fonts() {
+    assertThat(seen(page("* { font-family: Roboto }", "✓▲", "")))
+        .isEqualTo(seen(page("✓▲", "font-family='DejaVu Sans'")));
+  }
+
+  @Test
   void a_drawing_that_names_no_family_is_set_in_roboto() {
     assertThat(seen(page("Oil 84", ""))).isEqualTo(seen(page("Oil 84", "font-family='Roboto'")));
   }
@@ -55,6 +61,10 @@ class DrawingsTest {
   }
 
   private byte[] page(String text, String attributes) {
+    return page("", text, attributes);
+  }
+
+  private byte[] page(String css, String text, String attributes) {
     var body =
         "<svg xmlns='http://www.w3.org/2000/svg' width='200' height='40' alt='a'><text x='2' y='30'"
             + " font-size='24' "
@@ -62,7 +72,7 @@ class DrawingsTest {
             + ">"
             + text
             + "</text></svg>";
-    return printer.print(Sample.page(body), Map.of(), List.of(), Sample.METADATA);
+    return printer.print(Sample.page(css, body), Map.of(), List.of(), Sample.METADATA);
   }
 
   /** The page as it looks, short enough to be read when it is not as expected. */

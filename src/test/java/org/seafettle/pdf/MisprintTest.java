@@ -97,6 +97,8 @@ class MisprintTest {
         "@page { @top-left { content: 'x'; font: 8pt Nowhere } } | Nowhere",
         "p:before { content: '\\6C49' } | U+6C49",
         "p { background-image: url(photo:p9) } | photo:p9",
+        ".scale rect { fill-opacity: 0.5 } | opacity",
+        "p{opacity:.5} | opacity",
         "p { page-brake-inside: avoid } | page-brake-inside"
       })
   void a_style_sheet_that_asks_for_what_is_not_there_is_named(String css, String named) {
