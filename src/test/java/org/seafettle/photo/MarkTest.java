@@ -71,8 +71,8 @@ class MarkTest {
 
   @Test
   void marks_grow_with_the_picture() {
-    var small = count(marked(400, Mark.ring(1, 0.5, 0.5)), MAGENTA);
-    var large = count(marked(800, Mark.ring(1, 0.5, 0.5)), MAGENTA);
+    var small = count(marked(800, Mark.ring(1, 0.5, 0.5)), MAGENTA);
+    var large = count(marked(1600, Mark.ring(1, 0.5, 0.5)), MAGENTA);
 
     assertThat((double) large / small).isBetween(3.0, 5.5);
   }
