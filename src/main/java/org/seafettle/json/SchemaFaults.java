@@ -41,8 +41,7 @@ final class SchemaFaults {
       case "minItems", "maxItems", "minProperties" -> counted(path, value, rule);
       case "uniqueItems" ->
           faults.add(path, "The list names something twice.", "Name each only once.");
-      default ->
-          faults.add(path, "The schema does not allow this: " + error + ".", example(rule));
+      default -> faults.add(path, "The schema does not allow this: " + error + ".", example(rule));
     }
   }
 
@@ -124,7 +123,10 @@ final class SchemaFaults {
   }
 
   private static String range(JsonNode rule) {
-    return "a number from " + rule.path("minimum").asText() + " to " + rule.path("maximum").asText();
+    return "a number from "
+        + rule.path("minimum").asText()
+        + " to "
+        + rule.path("maximum").asText();
   }
 
   private static String noun(JsonNode value) {

@@ -19,9 +19,7 @@ final class SchemaWords {
   static void put(ObjectNode schema, Catalogue catalogue) {
     var checks = schema.withObject("/$defs/check");
     fill(checks.putArray("enum"), catalogue.byId().keySet());
-    catalogue.checks().stream()
-        .findFirst()
-        .ifPresent(c -> checks.putArray("examples").add(c.id()));
+    catalogue.checks().stream().findFirst().ifPresent(c -> checks.putArray("examples").add(c.id()));
     var parts = schema.withObject("/properties/prices/properties/items/properties");
     parts.removeAll();
     for (var part : RecordBinder.parts(catalogue)) {
