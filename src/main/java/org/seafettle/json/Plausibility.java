@@ -20,7 +20,9 @@ final class Plausibility {
     this.day = day;
   }
 
-  /** Looks through a survey file; without the day of the survey there is nothing to compare with. */
+  /**
+   * Looks through a survey file; without the day of the survey there is nothing to compare with.
+   */
   static void look(Field root) {
     root.child("survey").child("date").date().ifPresent(d -> new Plausibility(root, d).look());
   }
@@ -31,7 +33,9 @@ final class Plausibility {
       year(engine.child("year"), "The engine was made");
       meter(engine);
     }
-    root.child("batteries").items().forEach(b -> year(b.child("installed"), "The battery was fitted"));
+    root.child("batteries")
+        .items()
+        .forEach(b -> year(b.child("installed"), "The battery was fitted"));
     for (var work : root.child("work").items()) {
       notAfter(work.child("date"), "The work");
       hours(work.child("hours"), work.child("on").text());

@@ -49,7 +49,11 @@ final class TextChecks {
     }
     faults.add(
         path,
-        "The report's typeface has no character \"" + Character.toString(c) + "\" (" + name(c) + ").",
+        "The report's typeface has no character \""
+            + Character.toString(c)
+            + "\" ("
+            + name(c)
+            + ").",
         "Write it in other characters.");
   }
 
@@ -57,7 +61,9 @@ final class TextChecks {
     return c == ' ' || c == '\t' || c == '\n' || c == '\r';
   }
 
-  /** Characters of XML 1.0 (fifth edition, production 2); not the controls from U+007F to U+009F. */
+  /**
+   * Characters of XML 1.0 (fifth edition, production 2); not the controls from U+007F to U+009F.
+   */
   private static boolean allowed(int c) {
     boolean xml =
         c == '\t'
