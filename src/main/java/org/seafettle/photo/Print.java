@@ -31,7 +31,7 @@ public final class Print {
    * Prints a picture; the same picture and order give the same bytes. Needs about 200 MB of memory
    * for a picture of 12 megapixels.
    *
-   * @throws Refused where its pixels cannot be decoded in full
+   * @throws Refused where its pixels cannot be decoded in full or do not fit into the memory
    */
   public static Print of(Original original, PrintOrder order) {
     try (var decoder = Decoder.of(original.container())) {
@@ -40,7 +40,16 @@ public final class Print {
       return order.keepMetadata() ? print.with(original) : print;
     } catch (IOException | RuntimeException damaged) {
       throw Original.at(original.place(), Container.damaged(original.format()));
+    } catch (OutOfMemoryError tooLarge) {
+      // one array was too large to be made; everything else is as it was
+      throw Original.at(original.place(), tooLarge(original));
     }
+  }
+
+  private static Refused tooLarge(Original original) {
+    return Refused.because(
+        "The picture has " + original.size() + " pixels, too many for this machine's memory.",
+        "Save it with fewer pixels, or as JPEG.");
   }
 
   private static boolean isReady(Original original, PrintOrder order) {
