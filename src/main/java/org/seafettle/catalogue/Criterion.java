@@ -22,6 +22,11 @@ public sealed interface Criterion
   /** The names of the outcomes that the number can lead to. */
   List<String> reachable();
 
+  /** The limits of the number; an interval and a choice have none of this kind. */
+  default Optional<Limits> onNumber() {
+    return Optional.empty();
+  }
+
   /**
    * The number and its limits.
    *
@@ -68,6 +73,11 @@ public sealed interface Criterion
     }
 
     @Override
+    public Optional<Limits> onNumber() {
+      return Optional.of(limits);
+    }
+
+    @Override
     public Measure measure(Facts facts) {
       var read = required(facts, reading);
       return limits.hold(
@@ -99,6 +109,11 @@ public sealed interface Criterion
     @Override
     public List<String> reachable() {
       return limits.reachable();
+    }
+
+    @Override
+    public Optional<Limits> onNumber() {
+      return Optional.of(limits);
     }
 
     @Override
@@ -136,6 +151,11 @@ public sealed interface Criterion
     @Override
     public List<String> reachable() {
       return limits.reachable();
+    }
+
+    @Override
+    public Optional<Limits> onNumber() {
+      return Optional.of(limits);
     }
 
     @Override

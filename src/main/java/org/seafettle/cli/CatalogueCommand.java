@@ -1,0 +1,71 @@
+package org.seafettle.cli;
+
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Check;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.Outcome;
+import org.seafettle.catalogue.Subsystem;
+import org.seafettle.json.CatalogueReader;
+import org.seafettle.survey.Word;
+import picocli.CommandLine.Command;
+
+/** Lists the catalogue. */
+@Command(
+    name = "catalogue",
+    description = {
+      "Lists everything that can be looked for, by subsystem: the check's word for a survey file,"
+          + " its title, the gravest class that it can reveal, and the surveys that have to cover"
+          + " it."
+    },
+    mixinStandardHelpOptions = true)
+final class CatalogueCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  CatalogueCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    var catalogue = CatalogueReader.supplied();
+    for (var subsystem : Subsystem.values()) {
+      list(catalogue, subsystem);
+    }
+    console.say(
+        catalogue.checks().size()
+            + " checks, "
+            + catalogue.patterns().size()
+            + " patterns; catalogue "
+            + catalogue.version()
+            + ", "
+            + catalogue.digest().substring(0, 12)
+            + ". Try: seafettle explain "
+            + catalogue.checks().get(0).id());
+    return ExitCode.DONE.code();
+  }
+
+  private void list(Catalogue catalogue, Subsystem subsystem) {
+    var checks = catalogue.checks().stream().filter(c -> c.subsystem() == subsystem).toList();
+    int widest = checks.stream().mapToInt(c -> c.id().length()).max().orElse(0);
+    int title = checks.stream().mapToInt(c -> c.guidance().title().length()).max().orElse(0);
+    console.say(subsystem.word());
+    for (var check : checks) {
+      console.say(
+          Layout.line(
+              "  " + Layout.pad(check.id(), widest),
+              Layout.pad(check.guidance().title(), title),
+              Layout.pad(Layout.spoken(gravest(check)), 10),
+              check.expected().stream().map(Word::word).collect(Collectors.joining(", "))));
+    }
+    console.say("");
+  }
+
+  private static FindingClass gravest(Check check) {
+    return check.outcomes().stream()
+        .map(Outcome::findingClass)
+        .reduce(FindingClass.OK, FindingClass::worse);
+  }
+}
