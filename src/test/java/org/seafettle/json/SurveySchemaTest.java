@@ -48,7 +48,9 @@ class SurveySchemaTest {
     if (rule.path("type").asText().equals("object") && !rule.has("additionalProperties")) {
       faults.add(path + " is open");
     }
-    rule.path("properties").properties().forEach(e -> look(path + "." + e.getKey(), e.getValue(), faults));
+    rule.path("properties")
+        .properties()
+        .forEach(e -> look(path + "." + e.getKey(), e.getValue(), faults));
     if (rule.has("items")) {
       look(path + "[]", rule.get("items"), faults);
     }
