@@ -66,20 +66,30 @@ public final class Typesetter {
     var out = new StringWriter();
     try {
       configuration.getTemplate(report.purpose() + ".ftlh").process(PlainModel.of(report), out);
-    } catch (ParseException e) {
-      throw refused(e.getTemplateName(), e.getLineNumber(), e.getEditorMessage());
-    } catch (TemplateException e) {
-      throw refused(
-          Optional.ofNullable(e.getTemplateSourceName()).orElse(report.purpose() + ".ftlh"),
-          Optional.ofNullable(e.getLineNumber()).orElse(1),
-          e.getMessageWithoutStackTop());
+    } catch (ParseException | TemplateException e) {
+      throw refused(report.purpose() + ".ftlh", e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return out.toString();
   }
 
-  private Refused refused(String name, int line, String message) {
+  /** A fault in a part is told with that part's own name and line, not those of its user. */
+  private Refused refused(String used, Exception fault) {
+    var name = used;
+    int line = 1;
+    var message = "";
+    for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+      if (cause instanceof ParseException e) {
+        name = Optional.ofNullable(e.getTemplateName()).orElse(name);
+        line = e.getLineNumber();
+        message = e.getEditorMessage();
+      } else if (cause instanceof TemplateException e) {
+        name = Optional.ofNullable(e.getTemplateSourceName()).orElse(name);
+        line = Optional.ofNullable(e.getLineNumber()).orElse(line);
+        message = e.getMessageWithoutStackTop();
+      }
+    }
     var first = message.strip().lines().findFirst().orElse("").replaceAll("[:.]*$", ".");
     return new Refused(
         new Problem(
