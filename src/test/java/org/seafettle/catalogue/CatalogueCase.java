@@ -67,10 +67,10 @@ record CatalogueCase(Check check, JsonNode fields) {
   }
 
   /** What the survey and its one finding give. */
-  Result run(Catalogue catalogue) {
+  Result run(Catalogue catalogue, SurveyReader reader) {
     Survey survey;
     try {
-      survey = SurveyReader.bind(JSON.writeValueAsString(document()), catalogue);
+      survey = reader.read(JSON.writeValueAsString(document()));
     } catch (Refused refused) {
       return new Result.Refusal(refused.getMessage());
     } catch (IOException e) {
