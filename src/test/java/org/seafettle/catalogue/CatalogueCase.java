@@ -67,10 +67,10 @@ record CatalogueCase(Check check, JsonNode fields) {
   }
 
   /** What the survey and its one finding give. */
-  Result run(Catalogue catalogue, SurveyReader reader) {
+  Result run(Catalogue catalogue) {
     Survey survey;
     try {
-      survey = reader.read(JSON.writeValueAsString(document()));
+      survey = SurveyReader.bind(JSON.writeValueAsString(document()), catalogue);
     } catch (Refused refused) {
       return new Result.Refusal(refused.getMessage());
     } catch (IOException e) {

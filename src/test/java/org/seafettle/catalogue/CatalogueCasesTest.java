@@ -21,15 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.json.CatalogueReader;
-import org.seafettle.json.SurveyReader;
 
 /** Every check of the catalogue is tried by its own file of cases. */
 class CatalogueCasesTest {
 
   private static final Catalogue CATALOGUE = CatalogueReader.supplied();
-
-  /** One for all cases: making it costs more than reading with it. */
-  private static final SurveyReader READER = new SurveyReader(CATALOGUE, c -> true);
 
   @TestFactory
   Stream<DynamicNode> every_check_gives_what_its_cases_say() {
@@ -50,7 +46,7 @@ class CatalogueCasesTest {
 
   private static DynamicNode cases(Check check) {
     var results = new LinkedHashMap<CatalogueCase, CatalogueCase.Result>();
-    CatalogueCase.of(check).forEach(c -> results.put(c, c.run(CATALOGUE, READER)));
+    CatalogueCase.of(check).forEach(c -> results.put(c, c.run(CATALOGUE)));
     var tests = new ArrayList<DynamicNode>();
     results.forEach(
         (c, result) -> tests.add(DynamicTest.dynamicTest(c.says(), () -> holds(c, result))));
