@@ -40,10 +40,7 @@ record Console(PrintWriter out, PrintWriter err, boolean terminal) {
   void refuse(List<Problem> problems) {
     problems.forEach(problem -> err.println(problem));
     err.println();
-    err.println(
-        problems.size() == 1
-            ? "1 fault. Nothing was written."
-            : problems.size() + " faults. Nothing was written.");
+    err.println(problems.size() == 1 ? "1 fault." : problems.size() + " faults.");
     err.flush();
   }
 }

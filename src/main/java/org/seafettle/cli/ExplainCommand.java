@@ -18,7 +18,9 @@ final class ExplainCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(paramLabel = "CHECK", description = "The check's word, as 'seafettle catalogue' lists it.")
+  @Parameters(
+      paramLabel = "CHECK",
+      description = "The check's word, as 'seafettle catalogue' lists it.")
   private String id = "";
 
   ExplainCommand(Console console) {

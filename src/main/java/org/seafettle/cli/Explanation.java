@@ -40,6 +40,7 @@ final class Explanation {
     readings();
     limits();
     outcomes();
+    cautions();
     patterns();
     return lines;
   }
@@ -167,10 +168,19 @@ final class Explanation {
                 + Layout.spoken(advice.by())
                 + (advice.requiredByLaw() ? "; required by law where that law applies" : "")
                 + ")"));
-    advice
-        .action()
-        .cautions()
-        .forEach(c -> lines.addAll(Layout.paragraph("      caution: ", c.text())));
+  }
+
+  private void cautions() {
+    var cautions =
+        check.outcomes().stream()
+            .flatMap(o -> o.advice().stream())
+            .flatMap(a -> a.action().cautions().stream())
+            .distinct()
+            .toList();
+    if (!cautions.isEmpty()) {
+      heading("Cautions");
+      cautions.forEach(c -> lines.addAll(Layout.paragraph("  ", c.text())));
+    }
   }
 
   private static String source(Outcome outcome) {
@@ -184,13 +194,14 @@ final class Explanation {
 
   private void patterns() {
     var own =
-        catalogue.patterns().stream().filter(p -> p.needs().stream().anyMatch(this::needs)).toList();
+        catalogue.patterns().stream()
+            .filter(p -> p.needs().stream().anyMatch(this::needs))
+            .toList();
     if (own.isEmpty()) {
       return;
     }
     heading("Together with other findings");
-    own.forEach(
-        p -> lines.addAll(Layout.paragraph("  ", p.cause() + " " + p.reasoning())));
+    own.forEach(p -> lines.addAll(Layout.paragraph("  ", p.cause() + " " + p.reasoning())));
   }
 
   private boolean needs(Pattern.Need need) {

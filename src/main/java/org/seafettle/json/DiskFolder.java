@@ -72,8 +72,7 @@ record DiskFolder(Path folder, String fileName) implements SurveyFolder {
     }
     return Files.isRegularFile(path)
         ? Optional.empty()
-        : Optional.of(
-            new Missing("\"" + file + "\" is no file.", "Name a file, not a folder."));
+        : Optional.of(new Missing("\"" + file + "\" is no file.", "Name a file, not a folder."));
   }
 
   /** Whether every part is written as on the disk, also where the disk does not care. */

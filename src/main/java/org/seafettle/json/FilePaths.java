@@ -61,8 +61,7 @@ final class FilePaths {
     var fault = "There is no file \"" + file + "\" in the survey's folder.";
     var other = files.stream().filter(f -> f.equalsIgnoreCase(file)).findFirst();
     if (other.isPresent()) {
-      return new Missing(
-          fault, "Write \"" + other.get() + "\"; capital and small letters matter.");
+      return new Missing(fault, "Write \"" + other.get() + "\"; capital and small letters matter.");
     }
     var remedy =
         files.stream()

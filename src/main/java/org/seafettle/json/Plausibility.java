@@ -20,7 +20,9 @@ final class Plausibility {
     this.day = day;
   }
 
-  /** Looks through a survey file; without the day of the survey there is nothing to compare with. */
+  /**
+   * Looks through a survey file; without the day of the survey there is nothing to compare with.
+   */
   static void look(Field root) {
     root.child("survey").child("date").date().ifPresent(d -> new Plausibility(root, d).look());
   }
@@ -31,14 +33,16 @@ final class Plausibility {
       year(engine.child("year"), "The engine was made");
       meter(engine);
     }
-    root.child("batteries").items().forEach(b -> year(b.child("installed"), "The battery was fitted"));
+    root.child("batteries")
+        .items()
+        .forEach(b -> year(b.child("installed"), "The battery was fitted"));
     for (var work : root.child("work").items()) {
-      notAfter(work.child("date"), "The work");
+      notAfter(work.child("date"), "The work was done");
       hours(work.child("hours"), work.child("on").text());
     }
     for (var finding : root.child("findings").items()) {
       var last = finding.child("last");
-      notAfter(last.child("date"), "What was last done");
+      notAfter(last.child("date"), "It was last done");
       hours(last.child("hours"), finding.child("on").text().or(this::onlyEngine));
     }
   }
@@ -63,14 +67,14 @@ final class Plausibility {
         .ifPresent(
             d ->
                 field.blame(
-                    what + " is dated " + d + ", after the survey of " + day + ".",
+                    what + " on " + d + ", after the survey of " + day + ".",
                     "Correct the date, or the date of the survey."));
   }
 
   /** An engine cannot have run longer than it has been there. */
   private void meter(Field engine) {
     var field = engine.child("hours");
-    var hours = field.quantity(Kind.DURATION);
+    var hours = field.notNegative(Kind.DURATION);
     var year = engine.child("year").whole(1900, 2100);
     if (hours.isEmpty() || year.isEmpty() || year.getAsInt() > day.getYear()) {
       return;
@@ -85,14 +89,14 @@ final class Plausibility {
   }
 
   private void hours(Field field, Optional<String> engine) {
-    var then = field.quantity(Kind.DURATION);
+    var then = field.notNegative(Kind.DURATION);
     var now =
         engine.flatMap(
             id ->
                 root.child("engines").items().stream()
                     .filter(e -> e.child("id").text().equals(Optional.of(id)))
                     .findFirst()
-                    .flatMap(e -> e.child("hours").quantity(Kind.DURATION)));
+                    .flatMap(e -> e.child("hours").notNegative(Kind.DURATION)));
     if (then.isPresent() && now.isPresent() && inHours(then.get()) > inHours(now.get())) {
       field.blame(
           then.get().written()

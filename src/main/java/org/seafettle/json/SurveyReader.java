@@ -47,11 +47,9 @@ public final class SurveyReader {
     var json = folder.survey();
     var reading = new Reading(DocumentParser.parse(folder.fileName(), json));
     PhotoFiles.look(reading.root, folder);
-    var earlier =
-        new EarlierSurveys(folder, this::alone).read(reading.root, reading.survey);
+    var earlier = new EarlierSurveys(folder, this::alone).read(reading.root, reading.survey);
     reading.faults.addAll(earlier.problems());
-    return new SurveySource(
-        reading.survey(), json, folder, reading.remarks(), earlier.sources());
+    return new SurveySource(reading.survey(), json, folder, reading.remarks(), earlier.sources());
   }
 
   /** A survey without the earlier ones that it names. */
@@ -94,8 +92,7 @@ public final class SurveyReader {
     }
     if (!Files.isRegularFile(path)) {
       throw new Refused(
-          new Problem(
-              Place.file(name), "There is no such file.", "Check the path of the survey."));
+          new Problem(Place.file(name), "There is no such file.", "Check the path of the survey."));
     }
     return name.toLowerCase(Locale.ROOT).endsWith(".zip")
         ? ZipFolder.open(path)

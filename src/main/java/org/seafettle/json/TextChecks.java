@@ -40,6 +40,13 @@ final class TextChecks {
   }
 
   private void blame(String path, int c) {
+    if (c >= 0xD800 && c <= 0xDFFF) {
+      faults.add(
+          path,
+          "The text has half of a character in it (" + code(c) + ").",
+          "Write the whole character, or remove it.");
+      return;
+    }
     if (!allowed(c)) {
       faults.add(
           path,
@@ -49,7 +56,11 @@ final class TextChecks {
     }
     faults.add(
         path,
-        "The report's typeface has no character \"" + Character.toString(c) + "\" (" + name(c) + ").",
+        "The report's typeface has no character \""
+            + Character.toString(c)
+            + "\" ("
+            + name(c)
+            + ").",
         "Write it in other characters.");
   }
 
@@ -57,7 +68,9 @@ final class TextChecks {
     return c == ' ' || c == '\t' || c == '\n' || c == '\r';
   }
 
-  /** Characters of XML 1.0 (fifth edition, production 2); not the controls from U+007F to U+009F. */
+  /**
+   * Characters of XML 1.0 (fifth edition, production 2); not the controls from U+007F to U+009F.
+   */
   private static boolean allowed(int c) {
     boolean xml =
         c == '\t'
@@ -69,9 +82,12 @@ final class TextChecks {
     return xml && !(c >= 0x7F && c <= 0x9F);
   }
 
+  private static String code(int c) {
+    return String.format(Locale.ROOT, "U+%04X", c);
+  }
+
   private static String name(int c) {
-    var code = String.format(Locale.ROOT, "U+%04X", c);
     var name = Character.getName(c);
-    return name == null ? code : code + " " + name;
+    return name == null ? code(c) : code(c) + " " + name;
   }
 }

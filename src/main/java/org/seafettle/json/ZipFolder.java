@@ -94,7 +94,9 @@ record ZipFolder(Path zip, String top, List<String> files) implements SurveyFold
             m ->
                 problem(
                     zip,
-                    "The archive has an entry that leaves its folder or is misnamed: \"" + path + "\".",
+                    "The archive has an entry that leaves its folder or is misnamed: \""
+                        + path
+                        + "\".",
                     "Pack the folder anew, with paths that start at the folder."));
   }
 
@@ -112,7 +114,9 @@ record ZipFolder(Path zip, String top, List<String> files) implements SurveyFold
     }
     throw tops.isEmpty()
         ? refused(
-            zip, "There is no survey.json in the archive.", "Pack the folder that holds survey.json.")
+            zip,
+            "There is no survey.json in the archive.",
+            "Pack the folder that holds survey.json.")
         : refused(
             zip,
             "The archive holds " + tops.size() + " surveys: " + String.join(", ", tops) + ".",
@@ -155,9 +159,7 @@ record ZipFolder(Path zip, String top, List<String> files) implements SurveyFold
 
   @Override
   public Optional<Missing> missing(String file) {
-    return files.contains(file)
-        ? Optional.empty()
-        : Optional.of(FilePaths.notThere(file, files));
+    return files.contains(file) ? Optional.empty() : Optional.of(FilePaths.notThere(file, files));
   }
 
   @Override

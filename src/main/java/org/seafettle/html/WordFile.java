@@ -1,0 +1,76 @@
+package org.seafettle.html;
+
+import java.util.ArrayList;
+import java.util.Locale;
+import java.util.Map;
+import org.seafettle.problem.Place;
+import org.seafettle.problem.Problem;
+import org.seafettle.problem.Refused;
+import org.seafettle.problem.Spelling;
+import org.seafettle.report.Words;
+
+/** Reads the words of a language, and holds their keys against the supplied ones. */
+final class WordFile {
+
+  private final Templates templates;
+
+  WordFile(Templates templates) {
+    this.templates = templates;
+  }
+
+  Words words(String language, String supplied) {
+    var name = "words-" + language + ".properties";
+    if (!templates.names().contains(name)) {
+      throw Refused.because(
+          "There are no words for the language \"" + language + "\".",
+          "Put a file "
+              + name
+              + " into the folder of templates, with every key of "
+              + supplied
+              + ".");
+    }
+    var texts = parsed(name);
+    var wanted = Templates.properties(Templates.supplied().text(supplied));
+    Refused.ifAny(differences(name, texts, wanted));
+    return new Words(Locale.forLanguageTag(language), texts);
+  }
+
+  private Map<String, String> parsed(String name) {
+    try {
+      return Templates.properties(templates.text(name));
+    } catch (IllegalArgumentException badEscape) {
+      throw new Refused(
+          new Problem(
+              templates.place(name),
+              "A backslash starts an escape that is none.",
+              "Write \\u and four hexadecimal digits, or two backslashes."));
+    }
+  }
+
+  private ArrayList<Problem> differences(
+      String name, Map<String, String> texts, Map<String, String> wanted) {
+    var problems = new ArrayList<Problem>();
+    var file = templates.place(name).file();
+    for (var key : wanted.keySet()) {
+      if (!texts.containsKey(key)) {
+        problems.add(
+            new Problem(
+                Place.field(file, key),
+                "The text is missing.",
+                "Add a line for it; in English it is: " + wanted.get(key)));
+      }
+    }
+    for (var key : texts.keySet()) {
+      if (!wanted.containsKey(key)) {
+        problems.add(
+            new Problem(
+                Place.field(file, key),
+                "No report asks for this text.",
+                Spelling.nearest(key, wanted.keySet())
+                    .map(near -> "Did you mean \"" + near + "\"?")
+                    .orElse("Take it out.")));
+      }
+    }
+    return problems;
+  }
+}

@@ -1,0 +1,135 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.seafettle.assessment.Result;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.quantity.Quantity;
+import org.seafettle.survey.Photo;
+
+/**
+ * What the findings rest on.
+ *
+ * @param register every photograph
+ * @param figures every photograph, as a figure
+ * @param others the photographs that no finding shows
+ * @param readings every reading, as it was recorded
+ */
+public record EvidencePart(
+    List<Registered> register,
+    List<PhotoPart> figures,
+    List<PhotoPart> others,
+    List<Reading> readings) {
+
+  public EvidencePart {
+    register = List.copyOf(register);
+    figures = List.copyOf(figures);
+    others = List.copyOf(others);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * A photograph in the register.
+   *
+   * @param number its number
+   * @param file as it came
+   * @param taken when, and by which clock
+   * @param size in pixels
+   * @param findings that show it
+   * @param hash SHA-256 of the file as it came
+   */
+  public record Registered(
+      String number,
+      String file,
+      String taken,
+      String size,
+      List<Reference> findings,
+      String hash) {
+
+    public Registered {
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /**
+   * A reading.
+   *
+   * @param check what was looked at, and on what
+   * @param name of the reading
+   * @param values as they were recorded
+   * @param judged its class
+   */
+  public record Reading(String check, String name, String values, String judged) {}
+
+  static EvidencePart of(Manuscript m) {
+    var photos = m.survey().photos();
+    return new EvidencePart(
+        photos.stream().map(p -> registered(m, p)).toList(),
+        photos.stream().map(p -> figure(m, p)).toList(),
+        photos.stream().filter(p -> showing(m, p).isEmpty()).map(p -> figure(m, p)).toList(),
+        readings(m));
+  }
+
+  private static PhotoPart figure(Manuscript m, Photo photo) {
+    var shows =
+        showing(m, photo).stream()
+            .map(m::headline)
+            .map(Phrases::capital)
+            .findFirst()
+            .orElse(m.words().say("photo.no-finding"));
+    return m.photographs().part(photo, shows);
+  }
+
+  private static Registered registered(Manuscript m, Photo photo) {
+    var facts = m.photographs().facts(photo);
+    return new Registered(
+        Integer.toString(m.photographs().number(photo)),
+        photo.file(),
+        m.photographs().taken(photo),
+        facts.size().toString().replace("x", "×").replace(' ', '\u00A0'),
+        showing(m, photo).stream().map(Reference::to).toList(),
+        MethodPart.grouped(facts.fingerprint().hex()));
+  }
+
+  private static List<Result> showing(Manuscript m, Photo photo) {
+    return m.assessment().findings().stream()
+        .filter(r -> r.finding().filter(f -> f.photos().contains(photo.id())).isPresent())
+        .toList();
+  }
+
+  private static List<Reading> readings(Manuscript m) {
+    var readings = new ArrayList<Reading>();
+    for (var result : m.assessment().results()) {
+      result
+          .finding()
+          .map(f -> f.evidence().readings())
+          .orElse(Map.of())
+          .forEach((name, values) -> readings.add(reading(m, result, name, values)));
+    }
+    return readings;
+  }
+
+  private static Reading reading(Manuscript m, Result result, String name, List<Quantity> values) {
+    return new Reading(
+        m.look(result),
+        Phrases.spaced(name),
+        values.stream().map(m.phrases()::recorded).collect(Collectors.joining(" / ")),
+        judged(m, result));
+  }
+
+  private static String judged(Manuscript m, Result result) {
+    var word =
+        result
+            .seen()
+            .map(s -> m.words().of("class", s.found()))
+            .orElse(m.words().say("readings.not-judged"));
+    boolean numbered =
+        result.number().isPresent()
+            && result.seen().filter(s -> s.found() != FindingClass.OK).isPresent();
+    return numbered
+        ? m.words().say("readings.finding", word, result.number().getAsInt() + "")
+        : word;
+  }
+}

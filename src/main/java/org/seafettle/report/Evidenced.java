@@ -1,0 +1,182 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.seafettle.assessment.Cause;
+import org.seafettle.assessment.EngineGrade;
+import org.seafettle.assessment.Measured;
+import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
+import org.seafettle.catalogue.Citation;
+import org.seafettle.catalogue.Outcome;
+import org.seafettle.catalogue.Reason;
+import org.seafettle.survey.Finding;
+import org.seafettle.survey.MakersLimit;
+
+/** The lines of a finding: first the facts, then what is made of them. */
+final class Evidenced {
+
+  private final Manuscript m;
+  private final Result finding;
+  private final Sighting.Seen seen;
+  private final List<Row> rows = new ArrayList<>();
+
+  private Evidenced(Manuscript m, Result finding) {
+    this.m = m;
+    this.finding = finding;
+    this.seen = finding.seen().orElseThrow();
+  }
+
+  static List<Row> found(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+    var rows = new Evidenced(m, finding);
+    rows.add("observed", seenSentence(finding));
+    if (reading.isPresent() && reading.get().scale().isEmpty()) {
+      rows.add("reading", reading.get().caption());
+    }
+    finding.finding().flatMap(Finding::note).ifPresent(note -> rows.add("note", note));
+    rows.seen.partly().ifPresent(why -> rows.add("partly", reason(m, why)));
+    return rows.rows;
+  }
+
+  static List<Row> judged(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+    var rows = new Evidenced(m, finding);
+    rows.limit(reading);
+    reading.ifPresent(r -> rows.add("certainty", rows.certainty(r.measured())));
+    reading.flatMap(r -> r.measured().hidden()).ifPresent(rows::hidden);
+    if (!rows.seen.outcome().saying().means().isEmpty()) {
+      rows.add("means", rows.seen.outcome().saying().means());
+    }
+    rows.raised();
+    rows.causes();
+    if (rows.seen.outcome().advice().filter(Outcome.Advice::requiredByLaw).isPresent()) {
+      rows.add("law", m.words().say("law.required"));
+    }
+    return rows.rows;
+  }
+
+  static String seenSentence(Result finding) {
+    return Manuscript.outcome(finding).saying().observed();
+  }
+
+  private void add(String label, String text) {
+    rows.add(Row.of(m.words().say("row." + label), text));
+  }
+
+  private void limit(Optional<ReadingScale> reading) {
+    var limits = reading.map(r -> m.words().say("limit.all", r.limitsSaid())).orElse("");
+    var maker = reading.flatMap(r -> r.measured().measure().maker()).map(MakersLimit::source);
+    var source =
+        maker
+            .map(title -> m.words().say("limit.maker", title))
+            .orElseGet(() -> citation(m, seen.outcome().citation()));
+    add("limit", (limits + " " + source).strip());
+  }
+
+  /** A source with its rank, so that nobody takes a habit for a law. */
+  static String citation(Manuscript m, Citation citation) {
+    var rank = m.words().of("rank", citation.source().rank());
+    return citation.text().isBlank()
+        ? m.words().say("citation.rank-only", Phrases.capital(rank))
+        : m.words().say("citation", citation.text(), rank);
+  }
+
+  private String certainty(Measured measured) {
+    if (measured.comparison().isEmpty()) {
+      return m.words().say("conformity.unknown");
+    }
+    var comparison = measured.comparison().get();
+    var probability = m.phrases().percent(comparison.conformity());
+    var word = comparison.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    var said = m.words().say("conformity." + word, probability);
+    return comparison.verdict().isConditional() ? said + " " + flips(word) : said;
+  }
+
+  /** What the index would be on the other side of the limit. */
+  private String flips(String verdict) {
+    var key = "flip." + verdict;
+    return m.everySubsystem().stream()
+        .flatMap(s -> s.flips().stream().map(f -> flip(s, f, key)))
+        .flatMap(Optional::stream)
+        .distinct()
+        .collect(Collectors.joining(" "));
+  }
+
+  private Optional<String> flip(
+      EngineGrade.SubsystemGrade graded, EngineGrade.Flip flip, String key) {
+    return flip.result().equals(finding)
+        ? Optional.of(
+            m.words()
+                .say(
+                    key,
+                    SubsystemRow.name(m, graded.subsystem()),
+                    SubsystemRow.indexAndWord(m, flip.high())))
+        : Optional.empty();
+  }
+
+  private void hidden(Outcome hidden) {
+    add(
+        "hidden",
+        m.words().say("hidden", VerdictPart.hides(m, hidden), citation(m, hidden.citation())));
+  }
+
+  private void raised() {
+    seen.raisedBy()
+        .ifPresent(
+            pattern ->
+                add(
+                    "raised",
+                    m.words()
+                        .say(
+                            "raised",
+                            m.words().of("class", seen.outcome().findingClass()),
+                            m.words().of("class", seen.found()),
+                            pattern.cause())));
+  }
+
+  private void causes() {
+    m.assessment().causes().stream()
+        .filter(c -> c.from().contains(finding))
+        .forEach(c -> add(c.settled() ? "cause" : "question", cause(m, c)));
+  }
+
+  /** A cause with the findings it was inferred from and what would settle it. */
+  static String cause(Manuscript m, Cause cause) {
+    var from =
+        cause.from().stream()
+            .flatMap(r -> r.number().stream().boxed())
+            .sorted()
+            .map(String::valueOf)
+            .toList();
+    var pattern = cause.pattern();
+    var said =
+        m.words()
+            .count(
+                "cause.from",
+                from.size(),
+                pattern.cause(),
+                m.phrases().list(from),
+                pattern.confirms(),
+                pattern.rulesOut());
+    return cause
+        .missing()
+        .map(need -> said + " " + m.words().say("cause.missing", missing(m, cause)))
+        .orElse(said);
+  }
+
+  private static String missing(Manuscript m, Cause cause) {
+    return cause.missing().stream()
+        .flatMap(need -> need.anyOf().stream())
+        .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
+        .map(check -> Phrases.small(check.guidance().title()))
+        .distinct()
+        .collect(Collectors.joining(m.words().say("who.or")));
+  }
+
+  static String reason(Manuscript m, Reason reason) {
+    var word = reason.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return m.words().say("reason." + word, Phrases.spaced(reason.text())).strip();
+  }
+}

@@ -1,0 +1,135 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
+import org.seafettle.catalogue.Caution;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.survey.Finding;
+
+/**
+ * A finding.
+ *
+ * @param heading its number, class and title
+ * @param scale the reading against its limits, where it has one
+ * @param scaleCaption what the scale shows
+ * @param found the facts
+ * @param judged the opinion
+ * @param action what to do, what it does to the index, and what can hurt while doing it
+ * @param photos the photographs
+ */
+public record FindingPart(
+    Heading heading,
+    Optional<Scale> scale,
+    String scaleCaption,
+    List<Row> found,
+    List<Row> judged,
+    ActionPart action,
+    List<PhotoPart> photos) {
+
+  public FindingPart {
+    found = List.copyOf(found);
+    judged = List.copyOf(judged);
+    photos = List.copyOf(photos);
+  }
+
+  /**
+   * How a finding begins.
+   *
+   * @param number its number
+   * @param anchor by which it is referred to
+   * @param findingClass its class, with what must not be done or by when
+   * @param critical whether it has to be settled before use
+   * @param title what was found on what
+   * @param means what it reveals; empty where the title says it all
+   */
+  public record Heading(
+      String number,
+      String anchor,
+      String findingClass,
+      boolean critical,
+      String title,
+      String means) {}
+
+  /**
+   * What to do about a finding.
+   *
+   * @param rows the lines
+   * @param cautions what can hurt
+   */
+  public record ActionPart(List<Row> rows, List<String> cautions) {
+
+    public ActionPart {
+      rows = List.copyOf(rows);
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  static FindingPart of(Manuscript m, Result finding) {
+    var measured = finding.seen().flatMap(Sighting.Seen::measured);
+    var reading = measured.map(x -> new ReadingScale(m, finding, x));
+    var ids = finding.finding().map(Finding::photos).orElse(List.of());
+    return new FindingPart(
+        heading(m, finding),
+        reading.flatMap(ReadingScale::scale),
+        reading.map(ReadingScale::caption).orElse(""),
+        Evidenced.found(m, finding, reading),
+        Evidenced.judged(m, finding, reading),
+        action(m, finding),
+        m.photographs().of(ids, Phrases.capital(m.headline(finding))));
+  }
+
+  private static Heading heading(Manuscript m, Result finding) {
+    var reference = Reference.to(finding);
+    var seen = finding.seen().orElseThrow();
+    var critical = finding.counts().atLeast(FindingClass.BEFORE_USE);
+    return new Heading(
+        reference.number(),
+        reference.anchor(),
+        findingClass(m, seen),
+        critical,
+        Phrases.capital(m.headline(finding)),
+        Manuscript.outcome(finding).saying().means());
+  }
+
+  private static String findingClass(Manuscript m, Sighting.Seen seen) {
+    var word = Phrases.capital(m.words().of("class", seen.found()));
+    if (seen.settled()) {
+      return m.words().say("class.settled", word);
+    }
+    return seen.stop()
+        .map(s -> m.words().say("class.with", word, m.words().of("order", s)))
+        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.words().of("by", by))))
+        .orElse(word);
+  }
+
+  private static ActionPart action(Manuscript m, Result finding) {
+    var seen = finding.seen().orElseThrow();
+    if (seen.settled()) {
+      return new ActionPart(
+          List.of(Row.of(m.words().say("row.done"), PlanPart.what(finding))), List.of());
+    }
+    var action = seen.outcome().advice().orElseThrow().action();
+    var rows = new ArrayList<Row>();
+    var stop = seen.stop().map(s -> m.words().of("order-sentence", s)).orElse("");
+    rows.add(new Row(m.words().say("row.do"), stop, action.does()));
+    rows.add(
+        Row.of(
+            m.words().say("row.who"),
+            m.words()
+                .say(
+                    "who-and-when",
+                    Phrases.capital(TaskRow.who(m, action)),
+                    seen.by().map(by -> m.words().of("by", by)).orElse(""))));
+    m.taskFor(finding)
+        .ifPresent(
+            t ->
+                rows.add(
+                    Row.of(
+                        m.words().say("row.gain"),
+                        m.words().say("task-gain", m.number(t) + "", TaskRow.gain(m, t)).strip())));
+    return new ActionPart(rows, action.cautions().stream().map(Caution::text).toList());
+  }
+}

@@ -1,0 +1,56 @@
+package org.seafettle.report;
+
+import java.util.Map;
+
+/**
+ * What stands around a report on every page.
+ *
+ * @param language of its words, such as {@code en}
+ * @param title of the document
+ * @param number and date, for the head of the page
+ * @param subject boat and purpose, for the head of the page
+ * @param paper the sheet, as CSS names it
+ * @param draft whether it is a draft
+ * @param labels the texts of the templates
+ * @param signature who signs, and for whom
+ */
+public record Frame(
+    String language,
+    String title,
+    String number,
+    String subject,
+    String paper,
+    boolean draft,
+    Map<String, String> labels,
+    Signature signature) {
+
+  /**
+   * The end of a report.
+   *
+   * @param by who signs
+   * @param orderedBy for whom it was written; empty where nobody is named
+   * @param contact how to reach who signs; empty where it was not given
+   * @param placeAndDate of the survey
+   */
+  public record Signature(String by, String orderedBy, String contact, String placeAndDate) {}
+
+  static Frame of(Manuscript m, Options options) {
+    var words = m.words();
+    var occasion = m.survey().occasion();
+    var purpose = words.of("purpose", occasion.purpose());
+    var boat = m.survey().boat().name();
+    return new Frame(
+        words.locale().toLanguageTag(),
+        words.say("frame.title", boat, words.of("subtitle", occasion.purpose())),
+        words.say("frame.number", occasion.id(), m.phrases().date(occasion.date())),
+        words.say("frame.subject", boat, purpose),
+        options.paper() == Paper.A4 ? "A4" : "letter",
+        options.draft(),
+        words.labels(),
+        new Signature(
+            PageOne.person(words, occasion.by()),
+            occasion.orderedBy().map(p -> PageOne.person(words, p)).orElse(""),
+            occasion.by().contact().orElse(""),
+            words.say("frame.place-date", occasion.place(), m.phrases().date(occasion.date()))));
+  }
+}

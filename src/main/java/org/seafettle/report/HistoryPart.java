@@ -1,0 +1,179 @@
+package org.seafettle.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.seafettle.assessment.Assessment;
+import org.seafettle.assessment.EngineGrade;
+import org.seafettle.assessment.Grade;
+import org.seafettle.assessment.History;
+import org.seafettle.catalogue.Subsystem;
+import org.seafettle.trend.Series;
+
+/**
+ * This year beside earlier ones.
+ *
+ * @param years the surveys compared, oldest first, this one last
+ * @param grades a line for each engine and each of its subsystems
+ * @param dates of the readings, oldest first
+ * @param series a line for each reading
+ */
+public record HistoryPart(
+    List<String> years, List<GradeLine> grades, List<String> dates, List<SeriesLine> series) {
+
+  /** More columns do not fit the sheet; older surveys have their own reports. */
+  private static final int MOST_YEARS = 5;
+
+  public HistoryPart {
+    years = List.copyOf(years);
+    grades = List.copyOf(grades);
+    dates = List.copyOf(dates);
+    series = List.copyOf(series);
+  }
+
+  /**
+   * An index over the years.
+   *
+   * @param name of the engine or subsystem
+   * @param whole whether it is the engine as a whole
+   * @param cells one a year: index, word, index at worst
+   */
+  public record GradeLine(String name, boolean whole, List<String> cells) {
+
+    public GradeLine {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * A reading over the years.
+   *
+   * @param name what and where
+   * @param cells one a date
+   * @param line the same drawn
+   * @param remark what may be said of it
+   */
+  public record SeriesLine(String name, List<String> cells, TrendLine line, String remark) {
+
+    public SeriesLine {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  static HistoryPart of(Manuscript m) {
+    var past = last(m.assessment().history().past());
+    var years =
+        Stream.concat(
+                past.stream().map(History.Past::date), Stream.of(m.survey().occasion().date()))
+            .map(m.phrases()::date)
+            .toList();
+    var dates = dates(m.assessment());
+    return new HistoryPart(
+        past.isEmpty() ? List.of() : years,
+        past.isEmpty() ? List.of() : grades(m, past),
+        dates.stream().map(m.phrases()::date).toList(),
+        m.assessment().history().series().stream().map(s -> series(m, s, dates)).toList());
+  }
+
+  private static <T> List<T> last(List<T> all) {
+    return all.subList(Math.max(0, all.size() - (MOST_YEARS - 1)), all.size());
+  }
+
+  private static List<LocalDate> dates(Assessment assessment) {
+    var dates = new TreeSet<LocalDate>();
+    assessment.history().series().forEach(s -> s.points().forEach(p -> dates.add(p.date())));
+    var all = List.copyOf(dates);
+    return all.subList(Math.max(0, all.size() - MOST_YEARS), all.size());
+  }
+
+  private static List<GradeLine> grades(Manuscript m, List<History.Past> past) {
+    var lines = new ArrayList<GradeLine>();
+    for (var engine : m.assessment().engines()) {
+      var then = past.stream().map(p -> same(p, engine)).toList();
+      lines.add(
+          new GradeLine(
+              Phrases.capital(m.phrases().title(engine.engine())),
+              true,
+              cells(
+                  m, then.stream().map(e -> e.map(EngineGrade::grade)).toList(), engine.grade())));
+      for (var subsystem : Subsystem.values()) {
+        lines.add(
+            new GradeLine(
+                Phrases.capital(SubsystemRow.name(m, subsystem)),
+                false,
+                cells(
+                    m,
+                    then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList(),
+                    grade(engine, subsystem).orElseThrow())));
+      }
+    }
+    return lines;
+  }
+
+  /** The same engine then; one with another serial number is another engine. */
+  private static Optional<EngineGrade> same(History.Past past, EngineGrade now) {
+    return past.engines().stream()
+        .filter(e -> e.engine().id().equals(now.engine().id()))
+        .filter(
+            e ->
+                e.engine().plate().serial().isEmpty()
+                    || now.engine().plate().serial().isEmpty()
+                    || e.engine().plate().serial().equals(now.engine().plate().serial()))
+        .findFirst();
+  }
+
+  private static Optional<Grade> grade(EngineGrade engine, Subsystem subsystem) {
+    return engine.subsystems().stream()
+        .filter(s -> s.subsystem() == subsystem)
+        .map(EngineGrade.SubsystemGrade::grade)
+        .findFirst();
+  }
+
+  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Grade now) {
+    return Stream.concat(then.stream(), Stream.of(Optional.of(now)))
+        .map(g -> g.map(x -> cell(m, x)).orElse(m.words().say("history.none")))
+        .toList();
+  }
+
+  private static String cell(Manuscript m, Grade grade) {
+    return m.words()
+        .say(
+            grade.certain() ? "history.cell" : "history.cell-at-worst",
+            Integer.toString(grade.printed()),
+            SubsystemRow.word(m, grade),
+            Integer.toString(grade.printedAtWorst()));
+  }
+
+  private static SeriesLine series(Manuscript m, Series series, List<LocalDate> dates) {
+    var name = name(m, series);
+    return new SeriesLine(
+        name,
+        dates.stream().map(d -> at(m, series, d)).toList(),
+        TrendLine.of(m, series, name),
+        series.enough()
+            ? m.words().count("trend.enough", series.points().size())
+            : m.words().say("trend.few", Integer.toString(Series.FEWEST_SEASONS)));
+  }
+
+  private static String name(Manuscript m, Series series) {
+    var title =
+        m.assessment()
+            .catalogue()
+            .check(series.check())
+            .map(c -> c.guidance().title())
+            .orElse(Phrases.spaced(series.check()));
+    var on = m.survey().component(series.on()).map(m.phrases()::title).orElse(series.on());
+    return m.words().say("trend.name", title, on, Phrases.spaced(series.reading()));
+  }
+
+  private static String at(Manuscript m, Series series, LocalDate date) {
+    return series.points().stream()
+        .filter(p -> p.date().equals(date))
+        .map(p -> m.phrases().quantity(p.quantity()))
+        .findFirst()
+        .orElse(m.words().say("history.none"));
+  }
+}

@@ -1,0 +1,172 @@
+package org.seafettle.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.seafettle.assessment.Measured;
+import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.Subsystem;
+import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.Evidence;
+import org.seafettle.survey.Finding;
+import org.seafettle.survey.Work;
+
+/**
+ * The service log, and what comes next.
+ *
+ * @param entries what was done, oldest first
+ * @param thisSeason what was done since the last survey, or within a year
+ * @param due what falls due, and when
+ * @param state how the boat stands, by subsystem
+ */
+public record LogPart(
+    List<Entry> entries, List<Entry> thisSeason, List<Due> due, List<State> state) {
+
+  public LogPart {
+    entries = List.copyOf(entries);
+    thisSeason = List.copyOf(thisSeason);
+    due = List.copyOf(due);
+    state = List.copyOf(state);
+  }
+
+  /**
+   * An entry.
+   *
+   * @param date when
+   * @param on what
+   * @param what was done
+   * @param by whom; empty where it was not written down
+   * @param hours on the engine's meter then; empty where they were not written down
+   */
+  public record Entry(String date, String on, String what, String by, String hours) {}
+
+  /**
+   * Something that falls due.
+   *
+   * @param what it is
+   * @param last when it was last done
+   * @param interval after which it is due again
+   * @param next when that is
+   */
+  public record Due(String what, String last, String interval, String next) {}
+
+  /**
+   * How a subsystem stands.
+   *
+   * @param name of the subsystem
+   * @param inOrder what was looked at and is well
+   * @param open what was found and is not settled
+   * @param unseen what was not looked at
+   */
+  public record State(String name, String inOrder, String open, String unseen) {}
+
+  static LogPart of(Manuscript m) {
+    var work = m.survey().work().stream().sorted(Comparator.comparing(Work::date)).toList();
+    var since = since(m);
+    return new LogPart(
+        work.stream().map(w -> entry(m, w)).toList(),
+        work.stream().filter(w -> w.date().isAfter(since)).map(w -> entry(m, w)).toList(),
+        m.assessment().results().stream().flatMap(r -> due(m, r).stream()).toList(),
+        states(m));
+  }
+
+  private static LocalDate since(Manuscript m) {
+    var past = m.assessment().history().past();
+    return past.isEmpty()
+        ? m.survey().occasion().date().minusYears(1)
+        : past.get(past.size() - 1).date();
+  }
+
+  private static Entry entry(Manuscript m, Work work) {
+    return new Entry(
+        m.phrases().date(work.date()),
+        Phrases.capital(m.survey().component(work.on()).map(m.phrases()::title).orElse(work.on())),
+        work.what(),
+        work.by().orElse(""),
+        work.at().map(m.phrases()::quantity).orElse(""));
+  }
+
+  private static Optional<Due> due(Manuscript m, Result result) {
+    var last = result.finding().map(Finding::evidence).flatMap(Evidence::last);
+    var measured = result.seen().flatMap(Sighting.Seen::measured);
+    if (last.isEmpty() || measured.isEmpty()) {
+      return Optional.empty();
+    }
+    var months = shown(measured.get(), "interval-months", MeasuredUnit.MONTH);
+    var hours = shown(measured.get(), "interval-hours", MeasuredUnit.HOUR);
+    var date = months.map(n -> last.get().date().plusMonths(Math.round(n)));
+    var at = hours.flatMap(n -> last.get().at().map(h -> h.in(MeasuredUnit.HOUR) + n));
+    return Optional.of(
+        new Due(
+            m.look(result),
+            lastDone(m, last.get()),
+            either(
+                m,
+                months.map(n -> m.words().count("due.months", (int) Math.round(n))),
+                hours.map(n -> m.phrases().value(n, MeasuredUnit.HOUR))),
+            either(
+                m,
+                date.map(m.phrases()::date),
+                at.map(h -> m.words().say("due.at", m.phrases().value(h, MeasuredUnit.HOUR))))));
+  }
+
+  private static String lastDone(Manuscript m, Evidence.LastDone last) {
+    return last.at()
+        .map(h -> m.words().say("due.last", m.phrases().date(last.date()), m.phrases().quantity(h)))
+        .orElse(m.phrases().date(last.date()));
+  }
+
+  private static Optional<Double> shown(Measured measured, String name, MeasuredUnit unit) {
+    return measured.measure().shown().stream()
+        .filter(s -> s.name().equals(name))
+        .map(s -> s.quantity().in(unit))
+        .findFirst();
+  }
+
+  private static String either(Manuscript m, Optional<String> one, Optional<String> other) {
+    return one.isPresent() && other.isPresent()
+        ? m.words().say("due.or", one.get(), other.get())
+        : one.or(() -> other).orElse("");
+  }
+
+  private static List<State> states(Manuscript m) {
+    var states = new ArrayList<State>();
+    for (var subsystem : Subsystem.values()) {
+      var own =
+          m.assessment().results().stream()
+              .filter(r -> r.check().subsystem() == subsystem && r.graded())
+              .toList();
+      states.add(
+          new State(
+              Phrases.capital(SubsystemRow.name(m, subsystem)),
+              told(m, own.stream().filter(r -> isWell(r)).map(m::look).toList()),
+              told(
+                  m,
+                  own.stream()
+                      .filter(r -> r.counts() != FindingClass.OK)
+                      .map(m::headline)
+                      .toList()),
+              told(
+                  m,
+                  own.stream()
+                      .filter(r -> r.expected() && r.seen().isEmpty())
+                      .map(m::look)
+                      .toList())));
+    }
+    return states;
+  }
+
+  private static boolean isWell(Result result) {
+    return result.seen().isPresent() && result.counts() == FindingClass.OK;
+  }
+
+  private static String told(Manuscript m, List<String> items) {
+    return items.isEmpty()
+        ? m.words().say("history.none")
+        : Phrases.capital(String.join("; ", items));
+  }
+}

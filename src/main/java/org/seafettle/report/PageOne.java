@@ -1,0 +1,122 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.seafettle.survey.Conditions;
+import org.seafettle.survey.Person;
+
+/**
+ * What every report says first.
+ *
+ * @param boat her name
+ * @param subtitle what the report is, and what the boat is
+ * @param verdict what it comes to
+ * @param engines the engines
+ * @param shared the subsystems that count for every engine; empty with one engine
+ * @param before what has to be done before use
+ * @param facts who, what, where, when
+ */
+public record PageOne(
+    String boat,
+    String subtitle,
+    VerdictPart verdict,
+    List<EnginePart> engines,
+    List<SubsystemRow> shared,
+    List<TaskRow> before,
+    List<Row> facts) {
+
+  public PageOne {
+    engines = List.copyOf(engines);
+    shared = List.copyOf(shared);
+    before = List.copyOf(before);
+    facts = List.copyOf(facts);
+  }
+
+  static PageOne of(Manuscript m) {
+    return new PageOne(
+        m.survey().boat().name(),
+        subtitle(m),
+        VerdictPart.of(m),
+        m.assessment().engines().stream().map(e -> EnginePart.of(m, e)).toList(),
+        m.sharedByAll().stream().map(s -> SubsystemRow.of(m, s)).toList(),
+        m.assessment().plan().tasks().stream()
+            .filter(TaskRow::critical)
+            .map(t -> TaskRow.of(m, t))
+            .toList(),
+        facts(m));
+  }
+
+  private static String subtitle(Manuscript m) {
+    var boat = m.survey().boat();
+    var words = m.words();
+    return Stream.of(
+            Optional.of(words.of("subtitle", m.survey().occasion().purpose())),
+            boat.length().map(m.phrases()::quantity),
+            boat.built().isPresent()
+                ? Optional.of(words.say("boat.built", boat.built().getAsInt() + ""))
+                : Optional.<String>empty(),
+            Optional.of(
+                boat.hin()
+                    .map(h -> words.say("boat.hin", h))
+                    .orElseGet(() -> words.say("boat.no-hin"))),
+            boat.water().map(w -> words.say("boat.water." + w.name().toLowerCase(Locale.ROOT))),
+            boat.fuel().map(f -> words.of("fuel", f.kind())))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(" · "));
+  }
+
+  private static List<Row> facts(Manuscript m) {
+    var words = m.words();
+    var occasion = m.survey().occasion();
+    var rows = new ArrayList<Row>();
+    rows.add(Row.of(words.say("fact.surveyed"), surveyed(m)));
+    rows.add(Row.of(words.say("fact.by"), person(words, occasion.by())));
+    occasion.orderedBy().ifPresent(p -> rows.add(Row.of(words.say("fact.for"), person(words, p))));
+    rows.add(Row.of(words.say("fact.instruments"), instruments(m, occasion.conditions())));
+    return rows;
+  }
+
+  private static String surveyed(Manuscript m) {
+    var words = m.words();
+    var occasion = m.survey().occasion();
+    var conditions = occasion.conditions();
+    return Stream.of(
+            Optional.of(m.phrases().date(occasion.date())),
+            Optional.of(occasion.place()),
+            Optional.of(afloat(words, conditions)),
+            conditions.air().map(a -> words.say("fact.air", m.phrases().quantity(a))),
+            Optional.of(cold(words, conditions)))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(words.say("list.between")));
+  }
+
+  private static String afloat(Words words, Conditions conditions) {
+    return conditions
+        .afloat()
+        .map(afloat -> words.say(afloat ? "fact.afloat" : "fact.ashore"))
+        .orElseGet(() -> words.say("fact.afloat-unknown"));
+  }
+
+  private static String cold(Words words, Conditions conditions) {
+    return conditions
+        .enginesCold()
+        .map(cold -> words.say(cold ? "fact.cold" : "fact.warm"))
+        .orElseGet(() -> words.say("fact.cold-unknown"));
+  }
+
+  private static String instruments(Manuscript m, Conditions conditions) {
+    return conditions.instruments().isEmpty()
+        ? m.words().say("fact.no-instruments")
+        : String.join(m.words().say("list.between"), conditions.instruments());
+  }
+
+  static String person(Words words, Person person) {
+    return Stream.of(Optional.of(person.name()), person.role(), person.contact())
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(words.say("list.between")));
+  }
+}

@@ -1,0 +1,115 @@
+package org.seafettle.report;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.seafettle.assessment.Assessment;
+import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
+import org.seafettle.assessment.Task;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.survey.Finding;
+
+/**
+ * What is to be done, and what was done.
+ *
+ * @param groups what is to be done, by class, gravest first
+ * @param priced whether any of it has a price
+ * @param done what was put right on the spot
+ */
+public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
+
+  public PlanPart {
+    groups = List.copyOf(groups);
+    done = List.copyOf(done);
+  }
+
+  /**
+   * The tasks of one class.
+   *
+   * @param title the class
+   * @param critical whether it stands against use
+   * @param tasks the most gainful first
+   * @param total what they cost together, as far as priced; empty without prices
+   */
+  public record Group(String title, boolean critical, List<TaskRow> tasks, String total) {
+
+    public Group {
+      tasks = List.copyOf(tasks);
+    }
+  }
+
+  /**
+   * Something that was put right on the spot.
+   *
+   * @param finding which
+   * @param found what was found
+   * @param what was done
+   */
+  public record Done(Reference finding, String found, String what) {}
+
+  static PlanPart of(Manuscript m) {
+    var plan = m.assessment().plan();
+    var groups =
+        Arrays.stream(FindingClass.values())
+            .sorted(Comparator.reverseOrder())
+            .map(c -> plan.tasks().stream().filter(t -> t.gravest() == c).toList())
+            .filter(tasks -> !tasks.isEmpty())
+            .map(tasks -> group(m, tasks))
+            .toList();
+    return new PlanPart(groups, priced(plan), done(m));
+  }
+
+  private static boolean priced(Assessment.Plan plan) {
+    return plan.tasks().stream().anyMatch(t -> t.cost().isPresent());
+  }
+
+  private static Group group(Manuscript m, List<Task> tasks) {
+    var first = tasks.get(0);
+    return new Group(
+        Phrases.capital(m.words().of("class-title", first.gravest())),
+        TaskRow.critical(first),
+        tasks.stream().map(t -> TaskRow.of(m, t)).toList(),
+        total(m, tasks));
+  }
+
+  private static String total(Manuscript m, List<Task> tasks) {
+    var costs = tasks.stream().map(Task::cost).flatMap(Optional::stream).toList();
+    if (costs.isEmpty()) {
+      return "";
+    }
+    var least = costs.stream().map(Task.Cost::least).reduce(BigDecimal.ZERO, BigDecimal::add);
+    var most = costs.stream().map(Task.Cost::most).reduce(BigDecimal.ZERO, BigDecimal::add);
+    var from = m.phrases().money(least, costs.get(0).currency());
+    var sum =
+        least.compareTo(most) == 0
+            ? from
+            : m.words().say("cost.from-to", from, m.phrases().money(most, "").strip());
+    int without =
+        (int)
+            tasks.stream()
+                .filter(t -> t.cost().filter(c -> c.unpriced().isEmpty()).isEmpty())
+                .count();
+    return without == 0
+        ? m.words().say("cost.total", sum)
+        : m.words().count("cost.total-partly", without, sum);
+  }
+
+  private static List<Done> done(Manuscript m) {
+    var done = new ArrayList<Done>();
+    for (var finding : m.assessment().findings()) {
+      if (finding.seen().filter(Sighting.Seen::settled).isPresent()) {
+        done.add(
+            new Done(Reference.to(finding), Phrases.capital(m.headline(finding)), what(finding)));
+      }
+    }
+    return done;
+  }
+
+  static String what(Result finding) {
+    return finding.finding().flatMap(Finding::done).orElse("");
+  }
+}

@@ -1,0 +1,229 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.seafettle.assessment.Measured;
+import org.seafettle.assessment.Result;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.Measure;
+import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.quantity.Quantity;
+
+/** A reading against its limits, drawn and in words. */
+final class ReadingScale {
+
+  private static final String INTERVAL = "share-of-interval";
+
+  /** Limits whose values would touch each other when printed, in the drawing's units. */
+  private static final double CLOSE = 34;
+
+  private final Manuscript m;
+  private final Result result;
+  private final Measured measured;
+  private final Measure measure;
+  private final List<Stretch> stretches;
+
+  /** A stretch of the number line that is judged alike. */
+  private record Stretch(Optional<Double> from, Optional<Double> to, FindingClass judged) {}
+
+  ReadingScale(Manuscript m, Result result, Measured measured) {
+    this.m = m;
+    this.result = result;
+    this.measured = measured;
+    this.measure = measured.measure();
+    this.stretches = stretches();
+  }
+
+  private List<Stretch> stretches() {
+    var found = new ArrayList<Stretch>();
+    var edges = measure.steps().edges();
+    Optional<Double> from = Optional.empty();
+    for (int i = 0; i <= edges.size(); i++) {
+      boolean ends = i == edges.size() || judged(i) != judged(i + 1);
+      if (ends) {
+        var to = i == edges.size() ? Optional.<Double>empty() : Optional.of(edges.get(i));
+        found.add(new Stretch(from, to, judged(i)));
+        from = to;
+      }
+    }
+    return found;
+  }
+
+  private FindingClass judged(int step) {
+    return result
+        .check()
+        .outcome(measure.steps().names().get(step), m.survey(), result.component())
+        .orElseThrow()
+        .findingClass();
+  }
+
+  private List<Double> limits() {
+    return stretches.stream().flatMap(s -> s.to().stream()).toList();
+  }
+
+  /** Nothing is drawn where there is only one answer. */
+  Optional<Scale> scale() {
+    if (limits().isEmpty()) {
+      return Optional.empty();
+    }
+    var ruler = ruler();
+    double value = measure.value();
+    var bar =
+        measure.uncertainty().isPresent()
+            ? Optional.of(
+                new Scale.Bar(
+                    ruler.at(value - measure.uncertainty().getAsDouble()),
+                    ruler.at(value + measure.uncertainty().getAsDouble())))
+            : Optional.<Scale.Bar>empty();
+    return Optional.of(
+        new Scale(bands(ruler), ticks(ruler), ruler.at(value), Optional.empty(), bar, says()));
+  }
+
+  private String says() {
+    return m.words()
+        .say(
+            "scale.reading",
+            name(),
+            value(),
+            m.phrases().list(limits().stream().map(this::told).toList()));
+  }
+
+  private Ruler ruler() {
+    double u = measure.uncertainty().orElse(0);
+    var all =
+        DoubleStream.concat(
+                limits().stream().mapToDouble(d -> d),
+                DoubleStream.of(measure.value() - u, measure.value() + u))
+            .summaryStatistics();
+    double span = all.getMax() - all.getMin();
+    double room = span > 0 ? span * 0.4 : Math.max(1e-3, Math.abs(all.getMax()) * 0.2);
+    double least = all.getMin() >= 0 ? Math.max(0, all.getMin() - room) : all.getMin() - room;
+    return new Ruler(least, all.getMax() + room);
+  }
+
+  private List<Scale.Band> bands(Ruler ruler) {
+    return stretches.stream()
+        .map(
+            s ->
+                ruler.band(
+                    s.from().orElse(ruler.least()),
+                    s.to().orElse(ruler.most()),
+                    tint(s.judged()),
+                    m.words().of("class-short", s.judged())))
+        .toList();
+  }
+
+  private static Scale.Tint tint(FindingClass judged) {
+    return switch (judged) {
+      case STOP, BEFORE_USE -> Scale.Tint.GRAVE;
+      case TIMELY, MONITOR, ADVICE -> Scale.Tint.MIDDLE;
+      case OK -> Scale.Tint.SOUND;
+    };
+  }
+
+  /** Every limit has its line; its value is left out where it would touch the one before. */
+  private List<Scale.Tick> ticks(Ruler ruler) {
+    var ticks = new ArrayList<Scale.Tick>();
+    double last = -CLOSE;
+    for (double limit : limits()) {
+      boolean room = ruler.place(limit) - last >= CLOSE;
+      ticks.add(new Scale.Tick(ruler.at(limit), room ? told(limit) : ""));
+      last = room ? ruler.place(limit) : last;
+    }
+    return ticks;
+  }
+
+  /** The number, as it was read where it was read. */
+  String value() {
+    var read = shown();
+    boolean asRead =
+        read.filter(s -> same(s.quantity().in(measure.unit()), measure.value())).isPresent();
+    var number =
+        asRead ? m.phrases().quantity(read.orElseThrow().quantity()) : told(measure.value());
+    boolean states = asRead && read.orElseThrow().quantity().plusMinus().isPresent();
+    return measure.uncertainty().isPresent() && !states
+        ? m.words().say("reading.about", number, difference(measure.uncertainty().getAsDouble()))
+        : number;
+  }
+
+  private static boolean same(double a, double b) {
+    return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+  }
+
+  private Optional<Measure.Shown> shown() {
+    return measure.shown().stream()
+        .filter(s -> s.name().equals(measure.name()))
+        .filter(s -> s.quantity().kind() == measure.unit().kind())
+        .findFirst();
+  }
+
+  /** A value of the scale in the unit in which the reading is told. */
+  private String told(double value) {
+    if (measure.name().equals(INTERVAL)) {
+      return m.phrases().percent(value);
+    }
+    var unit = unit();
+    return m.phrases()
+        .value(unit == measure.unit() ? value : Quantity.of(value, measure.unit()).in(unit), unit);
+  }
+
+  private String difference(double value) {
+    var unit = unit();
+    return m.phrases().difference(Quantity.of(value, measure.unit()), unit);
+  }
+
+  private MeasuredUnit unit() {
+    return shown().map(s -> s.quantity().unit()).orElse(measure.unit());
+  }
+
+  private String name() {
+    return Phrases.spaced(measure.name());
+  }
+
+  /** The number and all that was read beside it. */
+  String caption() {
+    var beside =
+        measure.shown().stream()
+            .filter(s -> !s.name().equals(measure.name()) || measure.shown().size() > 1)
+            .collect(
+                Collectors.groupingBy(
+                    Measure.Shown::name,
+                    LinkedHashMap::new,
+                    Collectors.mapping(
+                        s -> m.phrases().quantity(s.quantity()), Collectors.joining(" / "))));
+    var said = new ArrayList<String>();
+    said.add(Phrases.capital(m.words().say("reading.named", name(), value())));
+    beside.forEach(
+        (name, values) -> said.add(m.words().say("reading.named", Phrases.spaced(name), values)));
+    return String.join("; ", said) + ".";
+  }
+
+  /** All limits in a sentence, each stretch with its class. */
+  String limitsSaid() {
+    return IntStream.range(0, stretches.size())
+        .mapToObj(i -> said(stretches.get(i)))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String said(Stretch s) {
+    var judged = m.words().of("class", s.judged());
+    if (s.from().isEmpty() && s.to().isEmpty()) {
+      return judged;
+    }
+    if (s.from().isEmpty()) {
+      return m.words().say("limit.below", told(s.to().orElseThrow()), judged);
+    }
+    return s.to()
+        .map(to -> m.words().say("limit.between", told(s.from().orElseThrow()), told(to), judged))
+        .orElseGet(() -> m.words().say("limit.above", told(s.from().orElseThrow()), judged));
+  }
+
+  Measured measured() {
+    return measured;
+  }
+}

@@ -1,0 +1,76 @@
+package org.seafettle.report;
+
+import java.util.List;
+import java.util.Map;
+import org.seafettle.assessment.Assessment;
+
+/**
+ * A report, ready to be set: plain strings throughout.
+ *
+ * @param purpose whom it is for, which decides how it is set
+ * @param frame what stands around it
+ * @param first page one
+ * @param plan what to do, and what was done
+ * @param findings by number
+ * @param unseen what was not seen
+ * @param annexe how the grade comes about, and what it rests on
+ * @param years the earlier years, the log and what falls due
+ */
+public record Report(
+    String purpose,
+    Frame frame,
+    PageOne first,
+    PlanPart plan,
+    List<FindingPart> findings,
+    UnseenPart unseen,
+    Annexe annexe,
+    Years years) {
+
+  public Report {
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * How the grade comes about, and what it rests on.
+   *
+   * @param ledgers the sums
+   * @param method the rule
+   * @param evidence photographs and readings
+   */
+  public record Annexe(List<LedgerPart> ledgers, MethodPart method, EvidencePart evidence) {
+
+    public Annexe {
+      ledgers = List.copyOf(ledgers);
+    }
+  }
+
+  /**
+   * Over the years.
+   *
+   * @param history this year beside earlier ones
+   * @param log the service log, and what comes next
+   */
+  public record Years(HistoryPart history, LogPart log) {}
+
+  /**
+   * Writes the report of an assessment; the same input gives the same report.
+   *
+   * @param photos what is known of each photograph of the survey, by its id
+   * @throws IllegalStateException where a text is missing from the words
+   */
+  public static Report of(
+      Assessment assessment, Words words, Map<String, PhotoFacts> photos, Options options) {
+    var survey = assessment.survey();
+    var phrases = new Phrases(words, options.units(), survey);
+    var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, photos));
+    return new Report(
+        survey.occasion().purpose().word(),
+        Frame.of(m, options),
+        PageOne.of(m),
+        PlanPart.of(m),
+        assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList(),
+        UnseenPart.of(m),
+        new Annexe(LedgerPart.all(m), MethodPart.of(m), EvidencePart.of(m)),
+        new Years(HistoryPart.of(m), LogPart.of(m)));
+  }
+}

@@ -1,0 +1,39 @@
+package org.seafettle.report;
+
+import java.util.Locale;
+
+/** Places values along a drawn scale. */
+record Ruler(double least, double most) {
+
+  static final Ruler INDEX = new Ruler(0, 100);
+
+  String at(double value) {
+    return written(place(value));
+  }
+
+  double place(double value) {
+    double within = Math.max(least, Math.min(most, value));
+    double length = Scale.WIDTH - 2 * Scale.MARGIN;
+    return Scale.MARGIN + length * (within - least) / (most - least);
+  }
+
+  Scale.Band band(double from, double to, Scale.Tint tint, String label) {
+    double left = place(from);
+    double right = place(to);
+    return new Scale.Band(
+        written(left),
+        written((left + right) / 2),
+        written(right - left),
+        tint.name().toLowerCase(Locale.ROOT),
+        fits(label, right - left) ? label : "");
+  }
+
+  /** A letter of the size in which bands are labelled takes about five of the drawing's units. */
+  private static boolean fits(String label, double width) {
+    return label.length() * 5.0 + 4 < width;
+  }
+
+  static String written(double place) {
+    return String.format(Locale.ROOT, "%.1f", place);
+  }
+}

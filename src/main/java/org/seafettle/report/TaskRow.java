@@ -1,0 +1,91 @@
+package org.seafettle.report;
+
+import java.util.Comparator;
+import java.util.List;
+import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Task;
+import org.seafettle.catalogue.Action;
+import org.seafettle.catalogue.FindingClass;
+
+/**
+ * Something to do.
+ *
+ * @param number its place in the plan
+ * @param on what it is done on
+ * @param does what to do
+ * @param who may do it
+ * @param by when
+ * @param gain what it does to the index; empty where it does nothing alone
+ * @param cost what it costs; empty where no price is known
+ * @param findings those it settles
+ */
+public record TaskRow(
+    String number,
+    String on,
+    String does,
+    String who,
+    String by,
+    String gain,
+    String cost,
+    List<Reference> findings) {
+
+  public TaskRow {
+    findings = List.copyOf(findings);
+  }
+
+  static TaskRow of(Manuscript m, Task task) {
+    return new TaskRow(
+        Integer.toString(m.number(task)),
+        Phrases.capital(m.phrases().title(task.component())),
+        task.action().does(),
+        who(m, task.action()),
+        m.words().of("by", task.by()),
+        gain(m, task),
+        cost(m, task),
+        task.settles().stream()
+            .sorted(Comparator.comparingInt((Result r) -> r.number().orElseThrow()))
+            .map(Reference::to)
+            .toList());
+  }
+
+  static boolean critical(Task task) {
+    return task.gravest().atLeast(FindingClass.BEFORE_USE);
+  }
+
+  static String who(Manuscript m, Action action) {
+    return String.join(
+        m.words().say("who.or"),
+        action.who().stream().map(who -> m.words().of("who", who)).toList());
+  }
+
+  static String gain(Manuscript m, Task task) {
+    var gain = task.gain();
+    return m.words()
+        .say(
+            gain.points() > 0 ? "gain" : "gain.none",
+            SubsystemRow.name(m, gain.subsystem()),
+            Phrases.index(gain.from()),
+            Phrases.index(gain.to()));
+  }
+
+  static String cost(Manuscript m, Task task) {
+    return task.cost()
+        .map(
+            cost -> {
+              var least = m.phrases().money(cost.least(), cost.currency());
+              var most = m.phrases().money(cost.most(), "").strip();
+              var sum =
+                  cost.least().compareTo(cost.most()) == 0
+                      ? least
+                      : m.words().say("cost.from-to", least, most);
+              return cost.unpriced().isEmpty()
+                  ? sum
+                  : m.words()
+                      .say(
+                          "cost.unpriced",
+                          sum,
+                          m.phrases().list(cost.unpriced().stream().map(Phrases::spaced).toList()));
+            })
+        .orElse("");
+  }
+}

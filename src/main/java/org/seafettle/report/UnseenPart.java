@@ -1,0 +1,89 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.seafettle.assessment.NextLook;
+import org.seafettle.assessment.Sighting;
+import org.seafettle.survey.Component;
+
+/**
+ * What was not seen.
+ *
+ * @param looks the expected checks that were not seen in full, the most telling first
+ * @param notAboard what does not exist on this boat, with the surveyor's reason
+ * @param furtherTests what could be tested besides
+ */
+public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furtherTests) {
+
+  public UnseenPart {
+    looks = List.copyOf(looks);
+    notAboard = List.copyOf(notAboard);
+    furtherTests = List.copyOf(furtherTests);
+  }
+
+  /**
+   * An expected check that was not seen.
+   *
+   * @param number its rank
+   * @param check what and where
+   * @param why it was not seen
+   * @param hides what it could hide
+   * @param raises by how much a look in which all is well would raise the index at worst
+   */
+  public record Look(String number, String check, String why, String hides, String raises) {}
+
+  static UnseenPart of(Manuscript m) {
+    var looks = new ArrayList<Look>();
+    for (var look : m.assessment().plan().looks()) {
+      looks.add(look(m, looks.size() + 1, look));
+    }
+    return new UnseenPart(looks, notAboard(m), furtherTests(m));
+  }
+
+  private static Look look(Manuscript m, int number, NextLook look) {
+    return new Look(
+        Integer.toString(number),
+        m.look(look.result()),
+        why(m, look.result().sighting()),
+        VerdictPart.hides(m, look.result().worst()),
+        raises(m, look));
+  }
+
+  private static String why(Manuscript m, Sighting sighting) {
+    if (sighting instanceof Sighting.Unseen unseen) {
+      return Phrases.capital(Evidenced.reason(m, unseen.reason()));
+    } else if (sighting instanceof Sighting.Seen seen) {
+      return m.words()
+          .say("unseen.partly", seen.partly().map(r -> Evidenced.reason(m, r)).orElse(""));
+    }
+    throw new IllegalStateException("what is not aboard leaves nothing open");
+  }
+
+  private static String raises(Manuscript m, NextLook look) {
+    int points = (int) Math.floor(look.raisesLowBy());
+    return points < 1
+        ? m.words().say("unseen.raises-nothing")
+        : m.words()
+            .say("unseen.raises", SubsystemRow.name(m, look.subsystem()), Integer.toString(points));
+  }
+
+  private static List<Row> notAboard(Manuscript m) {
+    var rows = new ArrayList<Row>();
+    for (var result : m.assessment().results()) {
+      if (result.sighting() instanceof Sighting.NotApplicable not) {
+        rows.add(Row.of(m.look(result), not.reason()));
+      }
+    }
+    return rows;
+  }
+
+  private static List<Row> furtherTests(Manuscript m) {
+    return m.assessment().plan().furtherTests().stream()
+        .map(c -> Row.of(title(m, c.guidance().title(), c.on()), c.guidance().why()))
+        .toList();
+  }
+
+  private static String title(Manuscript m, String title, Component.Kind on) {
+    return m.words().say("further." + on.name().toLowerCase(java.util.Locale.ROOT), title);
+  }
+}

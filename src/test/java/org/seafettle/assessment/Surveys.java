@@ -1,0 +1,56 @@
+package org.seafettle.assessment;
+
+import java.util.List;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.json.CatalogueReader;
+import org.seafettle.json.SurveyReader;
+import org.seafettle.survey.Survey;
+
+/** Surveys for tests, written as people write them, and their assessments. */
+final class Surveys {
+
+  private static final Catalogue CATALOGUE = CatalogueReader.supplied();
+
+  private static final String TWO_ENGINES =
+      """
+      {
+        "format": "seafettle-survey/1",
+        "survey": {
+          "id": "T-1", "purpose": "%s", "date": "2026-10-17", "place": "yard",
+          "by": { "name": "Ida Holm" }
+        },
+        "boat": { "name": "Sedge", "water": "salt", "fuel": { "kind": "E10" } },
+        "engines": [
+          { "id": "port", "type": "outboard-4-stroke", "hours": "600 h"%s },
+          { "id": "starboard", "type": "outboard-4-stroke", "hours": "600 h" }
+        ],
+        "batteries": [
+          { "id": "start-port", "serves": ["port"], "chemistry": "flooded", "nominal": "12 V" }
+        ],
+        "findings": [%s]%s
+      }
+      """;
+
+  private Surveys() {}
+
+  static Survey of(String purpose, String engine, String findings, String more) {
+    return SurveyReader.bind(
+        String.format(java.util.Locale.ROOT, TWO_ENGINES, purpose, engine, findings, more),
+        CATALOGUE);
+  }
+
+  static Assessment assess(String... findings) {
+    return assess(of("pre-purchase", "", String.join(",", findings), ""));
+  }
+
+  static Assessment assess(Survey survey) {
+    return new Assessor(CATALOGUE).assess(survey, List.of());
+  }
+
+  static Result result(Assessment assessment, String check, String on) {
+    return assessment.results().stream()
+        .filter(r -> r.check().id().equals(check) && r.component().id().equals(on))
+        .findFirst()
+        .orElseThrow();
+  }
+}

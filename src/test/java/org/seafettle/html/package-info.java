@@ -1,0 +1,4 @@
+@NullMarked
+package org.seafettle.html;
+
+import org.jspecify.annotations.NullMarked;

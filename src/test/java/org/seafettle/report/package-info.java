@@ -1,0 +1,4 @@
+@NullMarked
+package org.seafettle.report;
+
+import org.jspecify.annotations.NullMarked;
