@@ -23,7 +23,7 @@ import org.seafettle.pdf.Validation;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SampleReportsTest {
 
-  @TempDir private Path folder;
+  @TempDir static Path folder;
 
   private final Map<String, String> reports =
       Map.of(
@@ -72,8 +72,7 @@ class SampleReportsTest {
     try (var printed = new Printed(file(sample, ".pdf"))) {
       assertThat(printed.attachments()).containsOnlyKeys("survey.json", "assessment.json");
       assertThat(attached(printed, "survey.json")).isEqualTo(source(sample).json());
-      assertThat(attached(printed, "assessment.json"))
-          .isEqualTo(file(sample, ".assessment.json"));
+      assertThat(attached(printed, "assessment.json")).isEqualTo(file(sample, ".assessment.json"));
     }
   }
 
