@@ -1,6 +1,7 @@
 package org.seafettle.json;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
@@ -15,6 +16,7 @@ final class PrettyJson {
 
   private static final ObjectWriter WRITER =
       JsonMapper.builder()
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .build()
           .writer(
               new DefaultPrettyPrinter(

@@ -29,7 +29,9 @@ final class ReadingBinder {
   /** A quantity in a unit's kind; a number alone where the unit is 1. */
   static Optional<Quantity> value(Field field, MeasuredUnit unit) {
     var written = field.node().isNumber() ? number(field) : field.text();
-    return written.filter(text -> hasUnit(field, text, unit)).flatMap(text -> parsed(field, text, unit));
+    return written
+        .filter(text -> hasUnit(field, text, unit))
+        .flatMap(text -> parsed(field, text, unit));
   }
 
   private static Optional<String> number(Field field) {

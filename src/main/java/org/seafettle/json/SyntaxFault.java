@@ -93,7 +93,10 @@ final class SyntaxFault {
           "a backslash has no meaning here",
           "Write \\\\ for a backslash; between folders write /.");
     }
-    if (message.contains("('.'") || message.contains("('+'") || message.contains("eading zero") || message.contains("umeric value")) {
+    if (message.contains("('.'")
+        || message.contains("('+'")
+        || message.contains("eading zero")
+        || message.contains("umeric value")) {
       return at(
           file,
           at,

@@ -89,7 +89,7 @@ public record EvidencePart(
         photo.file(),
         m.photographs().taken(photo),
         facts.size().toString().replace("x", "×").replace(' ', '\u00A0'),
-        showing(m, photo).stream().map(Reference::to).toList(),
+        showing(m, photo).stream().map(r -> Reference.to(m, r)).toList(),
         MethodPart.grouped(facts.fingerprint().hex()));
   }
 

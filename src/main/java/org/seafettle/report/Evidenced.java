@@ -44,7 +44,9 @@ final class Evidenced {
   static List<Row> judged(Manuscript m, Result finding, Optional<ReadingScale> reading) {
     var rows = new Evidenced(m, finding);
     rows.limit(reading);
-    reading.ifPresent(r -> rows.add("certainty", rows.certainty(r.measured())));
+    reading
+        .filter(r -> !r.isInterval())
+        .ifPresent(r -> rows.add("certainty", rows.certainty(r.measured())));
     reading.flatMap(r -> r.measured().hidden()).ifPresent(rows::hidden);
     if (!rows.seen.outcome().saying().means().isEmpty()) {
       rows.add("means", rows.seen.outcome().saying().means());
@@ -88,7 +90,7 @@ final class Evidenced {
       return m.words().say("conformity.unknown");
     }
     var comparison = measured.comparison().get();
-    var probability = m.phrases().percent(comparison.conformity());
+    var probability = m.phrases().chance(comparison.conformity());
     var word = comparison.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
     var said = m.words().say("conformity." + word, probability);
     return comparison.verdict().isConditional() ? said + " " + flips(word) : said;

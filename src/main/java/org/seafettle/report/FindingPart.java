@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
+import org.seafettle.catalogue.Action;
 import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.survey.Finding;
@@ -82,7 +83,7 @@ public record FindingPart(
   }
 
   private static Heading heading(Manuscript m, Result finding) {
-    var reference = Reference.to(finding);
+    var reference = Reference.to(m, finding);
     var seen = finding.seen().orElseThrow();
     var critical = finding.counts().atLeast(FindingClass.BEFORE_USE);
     return new Heading(
@@ -115,21 +116,16 @@ public record FindingPart(
     var rows = new ArrayList<Row>();
     var stop = seen.stop().map(s -> m.words().of("order-sentence", s)).orElse("");
     rows.add(new Row(m.words().say("row.do"), stop, action.does()));
-    rows.add(
-        Row.of(
-            m.words().say("row.who"),
-            m.words()
-                .say(
-                    "who-and-when",
-                    Phrases.capital(TaskRow.who(m, action)),
-                    seen.by().map(by -> m.words().of("by", by)).orElse(""))));
-    m.taskFor(finding)
-        .ifPresent(
-            t ->
-                rows.add(
-                    Row.of(
-                        m.words().say("row.gain"),
-                        m.words().say("task-gain", m.number(t) + "", TaskRow.gain(m, t)).strip())));
+    rows.add(Row.of(m.words().say("row.who"), whoAndWhen(m, finding, seen, action)));
     return new ActionPart(rows, action.cautions().stream().map(Caution::text).toList());
+  }
+
+  private static String whoAndWhen(
+      Manuscript m, Result finding, Sighting.Seen seen, Action action) {
+    var who = Phrases.capital(TaskRow.who(m, action));
+    var by = seen.by().map(when -> m.words().of("by", when)).orElse("");
+    return m.taskFor(finding)
+        .map(t -> m.words().say("who-when-gain", who, by, m.number(t) + "", TaskRow.gain(m, t)))
+        .orElseGet(() -> m.words().say("who-and-when", who, by));
   }
 }

@@ -1,11 +1,13 @@
 package org.seafettle.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.seafettle.assessment.EngineGrade.LedgerLine;
 import org.seafettle.assessment.EngineGrade.SubsystemGrade;
-import org.seafettle.assessment.Result;
 import org.seafettle.survey.Engine;
 
 /**
@@ -73,7 +75,7 @@ public record LedgerPart(String title, List<Line> lines, String taken, String in
   private static Line line(Manuscript m, LedgerLine line) {
     int deduct = line.result().counts().deduct();
     return new Line(
-        Reference.to(line.result()),
+        Reference.to(m, line.result()),
         Phrases.capital(m.headline(line.result())),
         m.words().of("class", line.result().counts()),
         Integer.toString(deduct),
@@ -92,18 +94,21 @@ public record LedgerPart(String title, List<Line> lines, String taken, String in
     if (graded.grade().certain()) {
       return "";
     }
-    var open =
+    var deducts =
         graded.open().stream()
-            .map(r -> deductAtWorst(m, r))
-            .collect(Collectors.joining(m.words().say("list.between")));
-    return m.words().say("ledger.worst", open, SubsystemRow.indexAndWord(m, graded.grade().low()));
-  }
-
-  private static String deductAtWorst(Manuscript m, Result r) {
+            .collect(
+                Collectors.groupingBy(
+                    r -> r.worst().findingClass().deduct(),
+                    () -> new TreeMap<>(Comparator.<Integer>reverseOrder()),
+                    Collectors.counting()));
+    var open = new ArrayList<String>();
+    deducts.forEach(
+        (deduct, times) -> open.add(m.words().say("ledger.times", times + "", deduct + "")));
     return m.words()
-        .say(
-            "ledger.worst-item",
-            Phrases.small(m.look(r)),
-            Integer.toString(r.worst().findingClass().deduct()));
+        .count(
+            "ledger.worst",
+            graded.open().size(),
+            m.phrases().list(open),
+            SubsystemRow.indexAndWord(m, graded.grade().low()));
   }
 }

@@ -3,8 +3,11 @@ package org.seafettle.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
@@ -143,19 +146,9 @@ public record LogPart(
       states.add(
           new State(
               Phrases.capital(SubsystemRow.name(m, subsystem)),
-              told(m, own.stream().filter(r -> isWell(r)).map(m::look).toList()),
-              told(
-                  m,
-                  own.stream()
-                      .filter(r -> r.counts() != FindingClass.OK)
-                      .map(m::headline)
-                      .toList()),
-              told(
-                  m,
-                  own.stream()
-                      .filter(r -> r.expected() && r.seen().isEmpty())
-                      .map(m::look)
-                      .toList())));
+              told(m, own.stream().filter(LogPart::isWell)),
+              told(m, own.stream().filter(r -> r.counts() != FindingClass.OK)),
+              told(m, own.stream().filter(r -> r.expected() && r.seen().isEmpty()))));
     }
     return states;
   }
@@ -164,9 +157,18 @@ public record LogPart(
     return result.seen().isPresent() && result.counts() == FindingClass.OK;
   }
 
-  private static String told(Manuscript m, List<String> items) {
-    return items.isEmpty()
+  /** Checks with what they are on, the same check on several told once. */
+  private static String told(Manuscript m, Stream<Result> results) {
+    var on =
+        results.collect(
+            Collectors.groupingBy(
+                r -> r.check().guidance().title(),
+                LinkedHashMap::new,
+                Collectors.mapping(r -> m.phrases().title(r.component()), Collectors.toList())));
+    return on.isEmpty()
         ? m.words().say("history.none")
-        : Phrases.capital(String.join("; ", items));
+        : on.entrySet().stream()
+            .map(e -> m.words().say("look.grouped", e.getKey(), m.phrases().list(e.getValue())))
+            .collect(Collectors.joining("; "));
   }
 }

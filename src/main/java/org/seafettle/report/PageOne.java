@@ -19,6 +19,7 @@ import org.seafettle.survey.Person;
  * @param shared the subsystems that count for every engine; empty with one engine
  * @param before what has to be done before use
  * @param facts who, what, where, when
+ * @param notSeen the most telling of what was not seen; empty where all was seen
  */
 public record PageOne(
     String boat,
@@ -27,7 +28,11 @@ public record PageOne(
     List<EnginePart> engines,
     List<SubsystemRow> shared,
     List<TaskRow> before,
-    List<Row> facts) {
+    List<Row> facts,
+    String notSeen) {
+
+  /** More do not fit into one line; the rest stands where it is told in full. */
+  private static final int MOST_NAMED = 3;
 
   public PageOne {
     engines = List.copyOf(engines);
@@ -47,7 +52,19 @@ public record PageOne(
             .filter(TaskRow::critical)
             .map(t -> TaskRow.of(m, t))
             .toList(),
-        facts(m));
+        facts(m),
+        notSeen(m));
+  }
+
+  private static String notSeen(Manuscript m) {
+    var checks =
+        m.assessment().plan().looks().stream()
+            .map(l -> Phrases.small(l.result().check().guidance().title()))
+            .distinct()
+            .toList();
+    var named = checks.stream().limit(MOST_NAMED).collect(Collectors.joining("; "));
+    int more = checks.size() - MOST_NAMED;
+    return more > 0 ? m.words().count("unseen.more", more, named) : named;
   }
 
   private static String subtitle(Manuscript m) {

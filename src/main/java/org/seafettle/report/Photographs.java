@@ -69,7 +69,9 @@ public final class Photographs {
         words.say("photo.alt", number(photo) + "", shows, caption(photo) + marksSaid(photo)),
         words.say("photo.number", number(photo) + ""),
         caption(photo) + marksSaid(photo),
-        evidence(photo),
+        Phrases.capital(taken(photo)) + ".",
+        photo.file().substring(photo.file().lastIndexOf('/') + 1),
+        facts(photo).fingerprint().shortHash().replace(' ', '\u00A0'),
         size.height() > size.width());
   }
 
@@ -85,16 +87,6 @@ public final class Photographs {
           .append(phrases.words().say("photo.mark", i + 1 + "", photo.marks().get(i).says()));
     }
     return said.toString();
-  }
-
-  private String evidence(Photo photo) {
-    return phrases
-        .words()
-        .say(
-            "photo.evidence",
-            taken(photo),
-            photo.file().substring(photo.file().lastIndexOf('/') + 1),
-            facts(photo).fingerprint().shortHash().replace(' ', '\u00A0'));
   }
 
   /** When it was taken, by whose clock, and what speaks against it. */

@@ -65,11 +65,24 @@ final class Phrases {
         new Quantity(plain(instead == unit ? value : told.in(instead)), Optional.empty(), instead));
   }
 
-  /** A difference, such as an uncertainty, in another unit, then in the units asked for. */
-  String difference(Quantity difference, MeasuredUnit unit) {
+  /** A chance, 0 to 1; never told as certain. */
+  String chance(double chance) {
+    if (chance < 0.01) {
+      return words.say("chance.least", percent(0.01));
+    }
+    return chance > 0.99 ? words.say("chance.most", percent(0.99)) : percent(chance);
+  }
+
+  /** A value with its uncertainty, which is told to two digits, and the value no finer. */
+  String uncertain(double value, double uncertainty, MeasuredUnit unit) {
     var instead = units.instead(unit);
-    var size = BigDecimal.valueOf(difference.differenceIn(instead)).round(new MathContext(2));
-    return digits(size.stripTrailingZeros().toPlainString() + " " + instead.symbol()).strip();
+    var half = Quantity.of(uncertainty, unit).differenceIn(instead);
+    var told = BigDecimal.valueOf(half).round(new MathContext(2, RoundingMode.HALF_UP));
+    int decimals = Math.max(0, told.scale());
+    var at =
+        BigDecimal.valueOf(Quantity.of(value, unit).in(instead))
+            .setScale(decimals, RoundingMode.HALF_EVEN);
+    return recorded(new Quantity(at, Optional.of(told.setScale(decimals)), instead));
   }
 
   String percent(double share) {

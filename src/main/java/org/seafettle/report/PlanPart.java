@@ -46,10 +46,9 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
    * Something that was put right on the spot.
    *
    * @param finding which
-   * @param found what was found
    * @param what was done
    */
-  public record Done(Reference finding, String found, String what) {}
+  public record Done(Reference finding, String what) {}
 
   static PlanPart of(Manuscript m) {
     var plan = m.assessment().plan();
@@ -102,8 +101,7 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
     var done = new ArrayList<Done>();
     for (var finding : m.assessment().findings()) {
       if (finding.seen().filter(Sighting.Seen::settled).isPresent()) {
-        done.add(
-            new Done(Reference.to(finding), Phrases.capital(m.headline(finding)), what(finding)));
+        done.add(new Done(Reference.to(m, finding), what(finding)));
       }
     }
     return done;

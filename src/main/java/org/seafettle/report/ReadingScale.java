@@ -140,15 +140,21 @@ final class ReadingScale {
 
   /** The number, as it was read where it was read. */
   String value() {
-    var read = shown();
-    boolean asRead =
-        read.filter(s -> same(s.quantity().in(measure.unit()), measure.value())).isPresent();
-    var number =
-        asRead ? m.phrases().quantity(read.orElseThrow().quantity()) : told(measure.value());
-    boolean states = asRead && read.orElseThrow().quantity().plusMinus().isPresent();
-    return measure.uncertainty().isPresent() && !states
-        ? m.words().say("reading.about", number, difference(measure.uncertainty().getAsDouble()))
-        : number;
+    var read = shown().map(Measure.Shown::quantity);
+    boolean asRead = read.filter(q -> same(q.in(measure.unit()), measure.value())).isPresent();
+    if (asRead && (read.orElseThrow().plusMinus().isPresent() || measure.uncertainty().isEmpty())) {
+      return m.phrases().quantity(read.orElseThrow());
+    }
+    return measure.uncertainty().isPresent()
+        ? uncertain(measure.uncertainty().getAsDouble())
+        : told(measure.value());
+  }
+
+  private String uncertain(double uncertainty) {
+    var unit = unit();
+    var half = Quantity.of(uncertainty, measure.unit()).differenceIn(unit);
+    var value = Quantity.of(measure.value(), measure.unit()).in(unit);
+    return m.phrases().uncertain(value, half, unit);
   }
 
   private static boolean same(double a, double b) {
@@ -164,17 +170,12 @@ final class ReadingScale {
 
   /** A value of the scale in the unit in which the reading is told. */
   private String told(double value) {
-    if (measure.name().equals(INTERVAL)) {
+    if (isInterval()) {
       return m.phrases().percent(value);
     }
     var unit = unit();
     return m.phrases()
         .value(unit == measure.unit() ? value : Quantity.of(value, measure.unit()).in(unit), unit);
-  }
-
-  private String difference(double value) {
-    var unit = unit();
-    return m.phrases().difference(Quantity.of(value, measure.unit()), unit);
   }
 
   private MeasuredUnit unit() {
@@ -187,6 +188,9 @@ final class ReadingScale {
 
   /** The number and all that was read beside it. */
   String caption() {
+    if (isInterval()) {
+      return m.words().say("interval.used", value(), used());
+    }
     var beside =
         measure.shown().stream()
             .filter(s -> !s.name().equals(measure.name()) || measure.shown().size() > 1)
@@ -201,6 +205,30 @@ final class ReadingScale {
     beside.forEach(
         (name, values) -> said.add(m.words().say("reading.named", Phrases.spaced(name), values)));
     return String.join("; ", said) + ".";
+  }
+
+  boolean isInterval() {
+    return measure.name().equals(INTERVAL);
+  }
+
+  /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
+  private String used() {
+    return List.of("months", "hours").stream()
+        .flatMap(
+            of ->
+                since("-since", of)
+                    .flatMap(
+                        s -> since("interval-", of).map(i -> m.words().say("interval." + of, s, i)))
+                    .stream())
+        .collect(Collectors.joining(m.words().say("list.between")));
+  }
+
+  private Optional<String> since(String which, String of) {
+    var name = which.startsWith("-") ? of + which : which + of;
+    return measure.shown().stream()
+        .filter(s -> s.name().equals(name))
+        .map(s -> m.phrases().value(s.quantity().value(), MeasuredUnit.ONE))
+        .findFirst();
   }
 
   /** All limits in a sentence, each stretch with its class. */

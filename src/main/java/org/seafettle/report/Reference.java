@@ -7,11 +7,12 @@ import org.seafettle.assessment.Result;
  *
  * @param number its number
  * @param anchor where it stands
+ * @param title what was found on what
  */
-public record Reference(String number, String anchor) {
+public record Reference(String number, String anchor, String title) {
 
-  static Reference to(Result finding) {
+  static Reference to(Manuscript m, Result finding) {
     var number = Integer.toString(finding.number().orElseThrow());
-    return new Reference(number, "finding-" + number);
+    return new Reference(number, "finding-" + number, Phrases.capital(m.headline(finding)));
   }
 }

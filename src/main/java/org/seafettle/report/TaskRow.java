@@ -44,7 +44,7 @@ public record TaskRow(
         cost(m, task),
         task.settles().stream()
             .sorted(Comparator.comparingInt((Result r) -> r.number().orElseThrow()))
-            .map(Reference::to)
+            .map(r -> Reference.to(m, r))
             .toList());
   }
 

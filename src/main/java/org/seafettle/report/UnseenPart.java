@@ -1,6 +1,7 @@
 package org.seafettle.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.seafettle.assessment.NextLook;
 import org.seafettle.assessment.Sighting;
@@ -33,20 +34,37 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
   public record Look(String number, String check, String why, String hides, String raises) {}
 
   static UnseenPart of(Manuscript m) {
-    var looks = new ArrayList<Look>();
-    for (var look : m.assessment().plan().looks()) {
-      looks.add(look(m, looks.size() + 1, look));
-    }
-    return new UnseenPart(looks, notAboard(m), furtherTests(m));
+    return new UnseenPart(looks(m), notAboard(m), furtherTests(m));
   }
 
-  private static Look look(Manuscript m, int number, NextLook look) {
-    return new Look(
-        Integer.toString(number),
-        m.look(look.result()),
-        why(m, look.result().sighting()),
-        VerdictPart.hides(m, look.result().worst()),
-        raises(m, look));
+  /** What one look is like the other, such as the same check on two engines. */
+  private record Alike(String check, String why, String hides, String raises) {}
+
+  private static List<Look> looks(Manuscript m) {
+    var alike = new LinkedHashMap<Alike, List<String>>();
+    for (var look : m.assessment().plan().looks()) {
+      var result = look.result();
+      alike
+          .computeIfAbsent(
+              new Alike(
+                  result.check().guidance().title(),
+                  why(m, result.sighting()),
+                  VerdictPart.hides(m, result.worst()),
+                  raises(m, look)),
+              a -> new ArrayList<>())
+          .add(m.phrases().title(result.component()));
+    }
+    var looks = new ArrayList<Look>();
+    alike.forEach(
+        (a, on) ->
+            looks.add(
+                new Look(
+                    Integer.toString(looks.size() + 1),
+                    m.words().say("look", a.check(), m.phrases().list(on)),
+                    a.why(),
+                    a.hides(),
+                    a.raises())));
+    return looks;
   }
 
   private static String why(Manuscript m, Sighting sighting) {

@@ -20,8 +20,7 @@ class SurveyFaultsTest {
 
   @TestFactory
   Stream<DynamicTest> each_fault_is_told_with_its_place_and_a_remedy() throws IOException {
-    var cases =
-        new ObjectMapper(new YAMLFactory()).readTree(Surveys.text("survey-faults.yaml"));
+    var cases = new ObjectMapper(new YAMLFactory()).readTree(Surveys.text("survey-faults.yaml"));
     assertThat(cases).hasSizeGreaterThan(90);
     return StreamSupport.stream(cases.spliterator(), false)
         .map(c -> DynamicTest.dynamicTest(c.get("says").asText(), () -> hold(c)));

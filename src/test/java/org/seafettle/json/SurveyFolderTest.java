@@ -52,8 +52,7 @@ class SurveyFolderTest {
   @ParameterizedTest
   @CsvSource({"''", "2026/"})
   void an_archive_of_the_folder_is_the_same_survey(String top) throws IOException {
-    var zip =
-        zip(Map.of(top + "survey.json", bytes(Surveys.GOOD), top + "photos/p1.jpg", PICTURE));
+    var zip = zip(Map.of(top + "survey.json", bytes(Surveys.GOOD), top + "photos/p1.jpg", PICTURE));
     var source = reader.read(zip);
     assertThat(source.survey()).isEqualTo(reader.read(folder).survey());
     assertThat(source.photo(source.survey().photos().get(0))).isEqualTo(PICTURE);
@@ -206,8 +205,7 @@ class SurveyFolderTest {
     var source = reader.read(folder);
     assertThat(source.earlier())
         .singleElement()
-        .satisfies(
-            e -> assertThat(e.survey().occasion().date()).hasToString("2025-10-11"));
+        .satisfies(e -> assertThat(e.survey().occasion().date()).hasToString("2025-10-11"));
   }
 
   @Test
@@ -215,8 +213,7 @@ class SurveyFolderTest {
     earlier("2025", "\"2026-10-17\"", "\"2025-10-11\"");
     var old = bytes(Surveys.with("\"2026-10-17\"", "\"2025-10-11\""));
     var json =
-        Surveys.with(
-            "\"earlier\": []", "\"earlier\": [\"../2025/survey.json\", \"earlier/2025\"]");
+        Surveys.with("\"earlier\": []", "\"earlier\": [\"../2025/survey.json\", \"earlier/2025\"]");
     var zip =
         zip(
             Map.of(

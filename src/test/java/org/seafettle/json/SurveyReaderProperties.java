@@ -12,9 +12,34 @@ class SurveyReaderProperties {
 
   private static final List<String> BITS =
       List.of(
-          "\"", ",", "{", "}", "[", "]", ":", "null", "0", "-1", "1e9", "true", "\"port\"", "\\u0000",
-          "\"12 V\"", "[]", "{}", " ", "é", "\ud83d\ude00", "99999999999999999999", "\"is\"", "\"on\"",
-          "\"2026-13-01\"", "0.5", "\\", "/", "\"boat\"");
+          "\"",
+          ",",
+          "{",
+          "}",
+          "[",
+          "]",
+          ":",
+          "null",
+          "0",
+          "-1",
+          "1e9",
+          "true",
+          "\"port\"",
+          "\\u0000",
+          "\"12 V\"",
+          "[]",
+          "{}",
+          " ",
+          "é",
+          "\ud83d\ude00",
+          "99999999999999999999",
+          "\"is\"",
+          "\"on\"",
+          "\"2026-13-01\"",
+          "0.5",
+          "\\",
+          "/",
+          "\"boat\"");
 
   private final SurveyReader reader = new SurveyReader(Surveys.CATALOGUE, c -> c < 0x2600);
 
@@ -44,9 +69,29 @@ class SurveyReaderProperties {
 
   private static final List<String> VALUES =
       List.of(
-          "null", "0", "-1", "2.5", "1e300", "true", "\"port\"", "\"boat\"", "\"12 V\"", "\"5 h\"", "[]",
-          "{}", "\"\"", "\"milky\"", "[\"p1\", \"p1\"]", "\"2026-02-30\"", "{\"date\": \"2020-01-01\"}",
-          "[[1]]", "\"oil-level\"", "\"starboard\"", "\"lfp\"", "[0.5, 0.5]", "\"-40 °C\"");
+          "null",
+          "0",
+          "-1",
+          "2.5",
+          "1e300",
+          "true",
+          "\"port\"",
+          "\"boat\"",
+          "\"12 V\"",
+          "\"5 h\"",
+          "[]",
+          "{}",
+          "\"\"",
+          "\"milky\"",
+          "[\"p1\", \"p1\"]",
+          "\"2026-02-30\"",
+          "{\"date\": \"2020-01-01\"}",
+          "[[1]]",
+          "\"oil-level\"",
+          "\"starboard\"",
+          "\"lfp\"",
+          "[0.5, 0.5]",
+          "\"-40 °C\"");
 
   private void readOrRefuse(String json) {
     try {

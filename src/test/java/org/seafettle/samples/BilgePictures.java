@@ -11,7 +11,7 @@ final class BilgePictures {
   private BilgePictures() {}
 
   /** Pump and float switch in the bilge: clean and damp, or under oily water and slime. */
-  static Consumer<Canvas> bilge(boolean dirty) {
+  static Consumer<Canvas> bilge(boolean dirty, String pump) {
     return c -> {
       Props.gelcoat(c, dirty ? 0x97907c : 0xcac8bd);
       Shape keel = polygon(-100, 1300, 300, 260, 700, 120, 1000, 120, 1330, 260, 1700, 1300);
@@ -32,7 +32,7 @@ final class BilgePictures {
       }
       c.put(box(450, 380, 340, 300, 70), Coat.plastic(0x2b5d9b, 50), 30);
       c.put(oval(620, 400, 160, 66), Coat.plastic(0x2f66a8, 22), 8);
-      c.paint(Props.BOLD.centred("500 gal/h", 50, 620, 560), Coat.of(0xf0f3f5));
+      c.paint(Props.BOLD.centred(pump, 50, 620, 560), Coat.of(0xf0f3f5));
       c.put(
           run(14, 600, 380, 560, 240, 380, 160, 200, 100, -40, 90), Coat.plastic(0x6b3a1c, 5), 12);
       c.put(run(14, 640, 380, 610, 220, 420, 130, 240, 60, -40, 40), Coat.plastic(0x17191b, 5), 12);
@@ -137,11 +137,11 @@ final class BilgePictures {
   }
 
   /** The drain plug in the transom, its seal cracked or sound. */
-  static Consumer<Canvas> drainPlug(boolean sound) {
+  static Consumer<Canvas> drainPlug(boolean sound, int paint) {
     return c -> {
-      Props.gelcoat(c, 0x27445f);
+      Props.gelcoat(c, paint);
       c.paint(box(-100, 860, 1800, 60), Coat.of(0xe6e4dc).round(10));
-      c.paint(box(-100, 920, 1800, 500), Coat.of(0x6d2b27).rough(4, 16).mottled(0.2));
+      c.paint(box(-100, 920, 1800, 500), Coat.of(0x2c333a).rough(4, 16).mottled(0.2));
       c.defocus(3);
       c.tilt(0, 0.02, 1.5);
       c.put(oval(800, 600, 240, 230), Coat.of(0xb88f49).round(18).gloss(0.5).metal(0.3), 34);

@@ -52,7 +52,7 @@ final class DrawnPhotographs {
             meter("12.71", "V"),
             Taken.at(day + "08:47:30").offset(SUMMER)),
         wide(folder + "lanyard.jpg", lanyardStop(), day + "11:20:09", SUMMER),
-        wide(folder + "bilge.jpg", bilge(false), day + "10:02:57", SUMMER));
+        wide(folder + "bilge.jpg", bilge(false, "2000 L/h"), day + "10:02:57", SUMMER));
   }
 
   private static List<Shot> neglected() {
@@ -91,7 +91,7 @@ final class DrawnPhotographs {
             meter("11.86", "V"),
             Taken.at(day + "08:58:13").offset(SUMMER)),
         wide(folder + "bellows.jpg", bellows(true), day + "11:26:37", SUMMER),
-        wide(folder + "bilge.jpg", bilge(true), day + "11:41:12", SUMMER),
+        wide(folder + "bilge.jpg", bilge(true, "500 gal/h"), day + "11:41:12", SUMMER),
         // shown by the seller, not taken on the day: the report has to say so
         tall(folder + "extinguisher.jpg", extinguisher(0.12), Taken.at("2026:08:02 17:05:44")));
   }
@@ -112,7 +112,7 @@ final class DrawnPhotographs {
             Taken.at(day + "13:50:26").offset(WINTER)),
         wide(folder + "primer-bulb.jpg", primerBulb(true), day + "14:06:55", WINTER),
         new Shot(folder + "main-fuse.tif", false, fuse(true), Taken.unknown()),
-        wide(folder + "drain-plug.jpg", drainPlug(false), day + "14:31:19", WINTER));
+        wide(folder + "drain-plug.jpg", drainPlug(false, 0x7d2f2c), day + "14:31:19", WINTER));
   }
 
   private static List<Shot> dieselInboard() {

@@ -28,10 +28,16 @@ final class Noise {
 
   private void add(int octave, double size, Rectangle area, float[] values) {
     int first = (int) Math.floor(area.x / size);
-    int count = (int) Math.floor((area.x + area.width) / size) - first + 2;
+    var columns = new int[area.width];
+    var shares = new float[area.width];
+    for (int x = 0; x < area.width; x++) {
+      double u = (area.x + x) / size - first;
+      columns[x] = (int) u;
+      shares[x] = eased(u - columns[x]);
+    }
     int j = Integer.MIN_VALUE;
-    var upper = new float[count];
-    var lower = new float[count];
+    var upper = new float[columns[area.width - 1] + 2];
+    var lower = new float[upper.length];
     for (int y = 0; y < area.height; y++) {
       double v = (area.y + y) / size;
       if ((int) Math.floor(v) != j) {
@@ -41,11 +47,9 @@ final class Noise {
       }
       float t = eased(v - j);
       for (int x = 0; x < area.width; x++) {
-        double u = (area.x + x) / size - first;
-        int i = (int) u;
-        float s = eased(u - i);
-        float above = upper[i] + (upper[i + 1] - upper[i]) * s;
-        float below = lower[i] + (lower[i + 1] - lower[i]) * s;
+        int i = columns[x];
+        float above = upper[i] + (upper[i + 1] - upper[i]) * shares[x];
+        float below = lower[i] + (lower[i + 1] - lower[i]) * shares[x];
         values[y * area.width + x] += WEIGHTS[octave] * (above + (below - above) * t);
       }
     }

@@ -14,8 +14,8 @@ import org.seafettle.problem.Refused;
 class OilTest {
 
   /**
-   * The worked examples of the standard (secondary). Above an index of 100 L is not used; any figure
-   * above H stands for it here.
+   * The worked examples of the standard (secondary). Above an index of 100 L is not used; any
+   * figure above H stands for it here.
    */
   @ParameterizedTest
   @CsvSource({
