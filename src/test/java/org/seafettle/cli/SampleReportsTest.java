@@ -88,7 +88,7 @@ class SampleReportsTest {
         new Assessor(CatalogueReader.supplied())
             .assess(survey, source(sample).earlier().stream().map(SurveySource::survey).toList());
     try (var printed = new Printed(file(sample, ".pdf"))) {
-      var text = plain(printed.text());
+      var text = plain(String.join(" ", printed.readAloud()));
       assertThat(assessment.findings()).isNotEmpty();
       for (var finding : assessment.findings()) {
         assertThat(text).contains(plain(finding.seen().orElseThrow().outcome().saying().brief()));
