@@ -26,14 +26,21 @@ public record Steps(List<String> names, List<Double> edges) {
     }
   }
 
+  /** Binary fractions: what is meant to lie on an edge may be computed a hair beside it. */
+  private static final double HAIR = 1e-9;
+
   /** The index in {@code names} below the first edge that is not less than the value. */
   public int below(double value) {
-    return (int) edges.stream().filter(edge -> edge < value).count();
+    return (int) edges.stream().filter(edge -> edge < value && !on(edge, value)).count();
   }
 
   /** Whether the value lies exactly on the edge above the step. */
   public boolean onEdge(double value, int step) {
-    return step < edges.size() && edges.get(step) == value;
+    return step < edges.size() && on(edges.get(step), value);
+  }
+
+  private static boolean on(double edge, double value) {
+    return Math.abs(value - edge) <= HAIR * Math.max(1, Math.abs(edge));
   }
 
   /** The index in {@code edges} of the edge nearest to the value, the lower of two equally near. */

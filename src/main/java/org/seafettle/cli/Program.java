@@ -42,6 +42,8 @@ public final class Program implements Runnable {
     this.console = console;
     this.commands =
         new CommandLine(this)
+            .addSubcommand(new ReportCommand(console))
+            .addSubcommand(new ValidateCommand(console))
             .addSubcommand(new CatalogueCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .setOut(console.out())

@@ -1,10 +1,9 @@
 package org.seafettle.json;
 
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
@@ -81,8 +80,7 @@ public final class CatalogueReader {
   }
 
   private Catalogue catalogue(List<CatalogueText> texts) {
-    var files = new LinkedHashMap<String, CatalogueEntry>();
-    texts.forEach(t -> parse(t).ifPresent(e -> files.put(t.file(), e)));
+    var files = parse(texts);
     faults.end();
     files.forEach(CatalogueReader::onlyKnownSections);
     var vocabulary = CatalogueVocabulary.of(List.copyOf(files.values()));
@@ -98,22 +96,34 @@ public final class CatalogueReader {
         vocabulary.sources());
   }
 
-  private Optional<CatalogueEntry> parse(CatalogueText text) {
-    try {
-      var yaml = new ObjectMapper(new YAMLFactory());
-      yaml.enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
-      if (yaml.readTree(text.content()) instanceof ObjectNode fields) {
-        return Optional.of(new CatalogueEntry(faults, text.file(), "", fields));
+  /** The files' fields. They are parsed side by side, since parsing is most of the work. */
+  private Map<String, CatalogueEntry> parse(List<CatalogueText> texts) {
+    var parsed = texts.parallelStream().map(CatalogueReader::parse).toList();
+    var files = new LinkedHashMap<String, CatalogueEntry>();
+    for (var file : parsed) {
+      if (file.node() instanceof ObjectNode fields) {
+        files.put(file.name(), new CatalogueEntry(faults, file.name(), "", fields));
+      } else {
+        faults.note(file.name(), file.line(), file.fault(), "Mend the YAML there.");
       }
-      faults.note(text.file(), "", "The file holds no sections.", "Write checks into it.");
+    }
+    return files;
+  }
+
+  private static Parsed parse(CatalogueText text) {
+    try {
+      var node = CatalogueYaml.read(text.content());
+      return new Parsed(text.file(), node, "", "The file holds no sections.");
     } catch (JsonProcessingException e) {
       var line = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr();
-      faults.note(text.file(), line, e.getOriginalMessage(), "Mend the YAML there.");
+      return new Parsed(text.file(), MissingNode.getInstance(), line, e.getOriginalMessage());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return Optional.empty();
   }
+
+  /** A file's content, and what is wrong with it where it has no fields. */
+  private record Parsed(String name, JsonNode node, String line, String fault) {}
 
   private static void onlyKnownSections(String file, CatalogueEntry entry) {
     if (file.equals(SHARED)) {

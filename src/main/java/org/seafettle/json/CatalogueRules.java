@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.seafettle.catalogue.Cases;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Criterion;
@@ -17,6 +18,8 @@ import org.seafettle.survey.EngineType;
 
 /** What has to hold within a check beyond each field being right. */
 final class CatalogueRules {
+
+  private static final Pattern WORD = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
   private final Check check;
   private final CatalogueEntry entry;
@@ -39,7 +42,7 @@ final class CatalogueRules {
     names.add(check.id());
     check.criterion().readings().forEach(r -> names.add(r.name()));
     names.stream()
-        .filter(name -> !name.matches("[a-z][a-z0-9]*(-[a-z0-9]+)*"))
+        .filter(name -> !WORD.matcher(name).matches())
         .forEach(name -> entry.fault(quoted(name) + " is no word.", "Use a-z and hyphens."));
   }
 
@@ -54,7 +57,7 @@ final class CatalogueRules {
       }
     }
     sentences.stream()
-        .filter(s -> !s.isEmpty() && !s.matches("(?s).*[.?!]"))
+        .filter(s -> !s.isEmpty() && !s.endsWith("."))
         .forEach(s -> entry.fault(quoted(s) + " does not end.", "Add a full stop."));
   }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
@@ -63,6 +64,16 @@ final class DocumentParser {
 
   private JsonDocument document(String text) {
     try (var parser = FACTORY.createParser(text)) {
+      return document(parser);
+    } catch (JsonProcessingException e) {
+      throw new Refused(SyntaxFault.of(file, text, e));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private JsonDocument document(JsonParser parser) throws IOException {
+    try {
       if (parser.nextToken() == null) {
         throw new Refused(SyntaxFault.empty(file));
       }
@@ -72,10 +83,8 @@ final class DocumentParser {
       }
       again.forEach(this::writtenAgain);
       return new JsonDocument(file, root, lines, faults);
-    } catch (JsonProcessingException e) {
-      throw new Refused(SyntaxFault.of(file, text, e));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (StreamConstraintsException e) {
+      throw new Refused(SyntaxFault.beyond(file, parser.currentLocation(), e));
     }
   }
 

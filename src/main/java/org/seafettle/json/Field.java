@@ -115,7 +115,11 @@ record Field(Faults faults, String path, JsonNode node) {
     if (node.isNumber()) {
       blame(
           node.asText() + " has no unit.",
-          "Write " + kind.phrase() + " here, such as \"" + kind.example() + "\".");
+          "Write "
+              + kind.phrase()
+              + " here, in quotation marks: \""
+              + kind.example().replace(" or ", "\" or \"")
+              + "\".");
       return Optional.empty();
     }
     return text().flatMap(t -> parsed(t, kind));

@@ -32,8 +32,7 @@ final class LimitBinder {
         && !limit.child("highest").present()
         && !limit.child("hours").present()
         && !limit.child("months").present()) {
-      limit.blame(
-          "A maker's limit without a limit.", "Write lowest or highest, or hours or months.");
+      limit.blame("The entry gives no limit.", "Write lowest or highest, or hours or months.");
     }
     lowest.ifPresent(low -> highest.ifPresent(high -> ordered(limit, low, high)));
     if (id.isEmpty()

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.seafettle.catalogue.ReadingSpec;
 import org.seafettle.problem.Refused;
 import org.seafettle.quantity.MeasuredUnit;
@@ -11,6 +12,8 @@ import org.seafettle.quantity.Quantity;
 
 /** Reads what was measured. */
 final class ReadingBinder {
+
+  private static final Pattern BARE = Pattern.compile("[-+\u2212\u2013]?\\d+(?:\\.\\d+)?");
 
   private ReadingBinder() {}
 
@@ -26,23 +29,28 @@ final class ReadingBinder {
   /** A quantity in a unit's kind; a number alone where the unit is 1. */
   static Optional<Quantity> value(Field field, MeasuredUnit unit) {
     var written = field.node().isNumber() ? number(field) : field.text();
-    return written.flatMap(text -> parsed(field, text, unit));
+    return written
+        .filter(text -> hasUnit(field, text, unit))
+        .flatMap(text -> parsed(field, text, unit));
   }
 
   private static Optional<String> number(Field field) {
     return Optional.of(field.node().decimalValue().toPlainString());
   }
 
+  private static boolean hasUnit(Field field, String written, MeasuredUnit unit) {
+    boolean bare = unit != MeasuredUnit.ONE && BARE.matcher(written).matches();
+    if (bare) {
+      field.blame(
+          field.node() + " has no unit.",
+          "Write it with its unit, such as \"" + written + " " + unit.symbol() + "\".");
+    }
+    return !bare;
+  }
+
   private static Optional<Quantity> parsed(Field field, String written, MeasuredUnit unit) {
     try {
-      var quantity = Quantity.parse(written).as(unit.kind());
-      if (quantity.unit() == MeasuredUnit.ONE && unit != MeasuredUnit.ONE) {
-        field.blame(
-            "\"" + written + "\" has no unit.",
-            "Write it with its unit, such as \"" + written + " " + unit.symbol() + "\".");
-        return Optional.empty();
-      }
-      return Optional.of(quantity);
+      return Optional.of(Quantity.parse(written).as(unit.kind()));
     } catch (Refused e) {
       var problem = e.problems().get(0);
       field.blame(problem.fault(), problem.remedy());

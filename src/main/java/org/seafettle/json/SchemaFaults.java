@@ -1,12 +1,15 @@
 package org.seafettle.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
 
 /** Says in plain words what the schema does not allow. */
 final class SchemaFaults {
+
+  private static final String NULL = "null says nothing.";
 
   private final JsonNode schema;
   private final Faults faults;
@@ -18,7 +21,7 @@ final class SchemaFaults {
 
   void blame(Error error) {
     var path = path(error.getInstanceLocation());
-    var rule = rule(error.getSchemaLocation().getFragment());
+    var rule = rule(error.getEvaluationPath());
     var value = error.getInstanceNode();
     switch (error.getKeyword()) {
       case "additionalProperties" -> unknown(path, error.getProperty(), rule);
@@ -56,7 +59,7 @@ final class SchemaFaults {
   }
 
   private void missing(String path, String name, JsonNode rule) {
-    var example = example(rule.path("properties").path(name));
+    var example = example(withReference(rule.path("properties").path(name)));
     faults.add(
         FieldPath.child(path, name),
         "\"" + name + "\" is missing.",
@@ -65,7 +68,7 @@ final class SchemaFaults {
 
   private static String ofType(JsonNode value, JsonNode rule) {
     if (value.isNull()) {
-      return "null says nothing.";
+      return NULL;
     }
     var wanted = rule.path("type");
     var first = wanted.isArray() ? wanted.get(0).asText() : wanted.asText();
@@ -77,7 +80,7 @@ final class SchemaFaults {
     if (value.isNull()) {
       return "Leave the field out, or write what is known.";
     }
-    return example.isEmpty() ? "Correct it." : "Write it such as " + example + ".";
+    return example.isEmpty() ? "Write a list, in [ ]." : "Write it such as " + example + ".";
   }
 
   private void word(String path, JsonNode value, JsonNode rule) {
@@ -86,7 +89,7 @@ final class SchemaFaults {
     if (!value.isTextual()) {
       faults.add(
           path,
-          "Here stands " + noun(value) + " where a word is wanted.",
+          value.isNull() ? NULL : "Here stands " + noun(value) + " where a word is wanted.",
           "Write one of: " + String.join(", ", known) + ".");
       return;
     }
@@ -102,10 +105,17 @@ final class SchemaFaults {
       faults.add(path, "The text is empty.", "Write it such as " + example(rule) + ".");
       return;
     }
+    if (rule.path("title").asText().equals("name")) {
+      faults.add(
+          path,
+          value + " cannot be a name here.",
+          "Write at most 40 letters, digits and hyphens, such as " + example(rule) + ".");
+      return;
+    }
     faults.add(
         path,
         value + " is not written as it has to be.",
-        rule.path("description").asText() + " Write it such as " + example(rule) + ".");
+        "Write it such as " + example(rule) + ".");
   }
 
   private void counted(String path, JsonNode value, JsonNode rule) {
@@ -141,7 +151,7 @@ final class SchemaFaults {
 
   private static String noun(String type) {
     return switch (type) {
-      case "string" -> "a text";
+      case "string" -> "text";
       case "integer" -> "a whole number";
       case "number" -> "a number";
       case "boolean" -> "true or false";
@@ -150,23 +160,38 @@ final class SchemaFaults {
     };
   }
 
-  /** As a person would write it; what a rule refers to may have the example. */
-  private String example(JsonNode rule) {
-    var own = rule.path("examples").path(0);
-    if (!own.isMissingNode()) {
-      return own.toString();
-    }
-    return rule.has("$ref") ? example(schema.at(rule.path("$ref").asText().substring(1))) : "";
+  /** As a person would write it. */
+  private static String example(JsonNode rule) {
+    var example = rule.path("examples").path(0);
+    return example.isMissingNode() ? "" : example.toString();
   }
 
-  /** The rule that a keyword belongs to. */
+  /**
+   * The rule that a keyword belongs to. Where it was referred to, the examples of the referring
+   * place are the better ones.
+   */
   private JsonNode rule(NodePath keyword) {
     var rule = schema;
     for (int i = 0; i < keyword.getNameCount() - 1; i++) {
       var element = keyword.getElement(i);
-      rule = element instanceof Integer n ? rule.path(n) : rule.path(element.toString());
+      rule = element instanceof Integer n ? rule.path(n) : resolved(rule, element.toString());
     }
     return rule;
+  }
+
+  private JsonNode withReference(JsonNode rule) {
+    return rule.has("$ref") ? resolved(rule, "$ref") : rule;
+  }
+
+  private JsonNode resolved(JsonNode rule, String element) {
+    if (!element.equals("$ref")) {
+      return rule.path(element);
+    }
+    var target = schema.at(rule.path("$ref").asText().substring(1));
+    if (!rule.has("examples") || !target.isObject()) {
+      return target;
+    }
+    return ((ObjectNode) target.deepCopy()).set("examples", rule.get("examples"));
   }
 
   private static String path(NodePath location) {

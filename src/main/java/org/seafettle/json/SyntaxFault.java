@@ -22,14 +22,16 @@ final class SyntaxFault {
         file, at, "the file goes on after its last }", "Remove what follows, or the } before it.");
   }
 
+  /** What goes beyond the limits of the parser, which cannot tell the place. */
+  static Problem beyond(String file, JsonLocation at, StreamConstraintsException e) {
+    return e.getOriginalMessage().contains("nesting")
+        ? at(file, at, "the brackets are nested too deeply", "Close the brackets that are open.")
+        : at(file, at, "a number or name is too long", "Write the digits that were read.");
+  }
+
   static Problem of(String file, String text, JsonProcessingException e) {
     var at = e.getLocation();
     var message = e.getOriginalMessage();
-    if (e instanceof StreamConstraintsException) {
-      return message.contains("nesting")
-          ? at(file, at, "the brackets are nested too deeply", "Close the brackets that are open.")
-          : at(file, at, "a number has too many digits", "Write the digits that were read.");
-    }
     if (e instanceof JsonEOFException) {
       return at(
           file,
@@ -91,7 +93,10 @@ final class SyntaxFault {
           "a backslash has no meaning here",
           "Write \\\\ for a backslash; between folders write /.");
     }
-    if (message.contains("eading zero") || message.contains("umeric value")) {
+    if (message.contains("('.'")
+        || message.contains("('+'")
+        || message.contains("eading zero")
+        || message.contains("umeric value")) {
       return at(
           file,
           at,

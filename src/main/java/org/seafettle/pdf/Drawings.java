@@ -1,7 +1,10 @@
 package org.seafettle.pdf;
 
 import com.openhtmltopdf.css.sheet.FontFaceRule;
+import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.layout.SharedContext;
+import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.svgsupport.OpenHtmlGvtFont;
 import com.openhtmltopdf.svgsupport.PDFTranscoder.OpenHtmlFontResolver;
@@ -13,17 +16,26 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.font.GVTFontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /**
  * Draws the SVG of one document, its text in the supplied typefaces only. Reads a font when a
  * drawing first asks for it, and finds the nearest weight, where the library's own registration
  * reads all of them at once and takes any weight when the exact one is missing.
+ *
+ * <p>Where a drawing names no family that has the character, Batik asks the machine for a font,
+ * past the resolver that it was given. So the families are named here, before it can.
  */
 final class Drawings extends BatikSVGDrawer {
+
+  private static final String FAMILY = "font-family";
+  private static final Set<String> TEXT = Set.of("text", "tspan", "textPath");
 
   private final Typefaces typefaces;
   private final Map<Typeface, GVTFont> fonts = new EnumMap<>(Typeface.class);
@@ -35,6 +47,38 @@ final class Drawings extends BatikSVGDrawer {
   @Override
   public void importFontFaceRules(List<FontFaceRule> fontFaces, SharedContext shared) {
     fontResolver = new Resolver();
+  }
+
+  @Override
+  public SVGDrawer.SVGImage buildSVGImage(
+      Element drawing,
+      Box box,
+      CssContext context,
+      double width,
+      double height,
+      double dotsPerPixel) {
+    var parts = drawing.getElementsByTagName("*");
+    for (int i = 0; i < parts.getLength(); i++) {
+      if (parts.item(i) instanceof Element part && TEXT.contains(part.getTagName())) {
+        complete(part);
+      }
+    }
+    return super.buildSVGImage(drawing, box, context, width, height, dotsPerPixel);
+  }
+
+  /** In the style of the element, because rules of the page reach into drawings. */
+  private static void complete(Element part) {
+    var families = family(part) + ", '" + Typeface.Family.DEJAVU.cssName() + "'";
+    part.setAttribute("style", part.getAttribute("style") + "; font-family: " + families);
+  }
+
+  private static String family(Element part) {
+    for (Node node = part; node instanceof Element element; node = node.getParentNode()) {
+      if (element.hasAttribute(FAMILY)) {
+        return element.getAttribute(FAMILY);
+      }
+    }
+    return Typeface.Family.ROBOTO.cssName();
   }
 
   private GVTFont font(Typeface typeface) {
@@ -50,7 +94,7 @@ final class Drawings extends BatikSVGDrawer {
         });
   }
 
-  /** Knows the supplied families by their names in CSS, and one for each character. */
+  /** Knows the supplied families by their names in CSS. */
   private final class Resolver extends OpenHtmlFontResolver {
 
     @Override
@@ -60,19 +104,6 @@ final class Drawings extends BatikSVGDrawer {
           .findFirst()
           .map(Family::new)
           .orElse(null);
-    }
-
-    @Override
-    public GVTFontFamily getFamilyThatCanDisplay(char character) {
-      return new Family(
-          typefaces.draws(Typeface.ROBOTO, character)
-              ? Typeface.Family.ROBOTO
-              : Typeface.Family.DEJAVU);
-    }
-
-    @Override
-    public GVTFontFamily getDefault() {
-      return new Family(Typeface.Family.ROBOTO);
     }
   }
 

@@ -1,32 +1,23 @@
 package org.seafettle.pdf;
 
-import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
-import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
-import com.openhtmltopdf.outputdevice.helper.ExternalResourceType;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.LogMessageId.LogMessageId0Param;
 import com.openhtmltopdf.util.XRLog;
-import com.openhtmltopdf.util.XRLogger;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.logging.Level;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -39,9 +30,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * program.
  */
 public final class PdfPrinter {
-
-  /** What pictures are called in the XHTML: this and their name. */
-  public static final String PICTURE = "photo";
 
   /** Both ask for metadata in the head of the XHTML; {@link Identity} writes it in any case. */
   private static final Set<Enum<?>> HARMLESS =
@@ -112,7 +100,7 @@ public final class PdfPrinter {
     builder.useCacheStore(CacheStore.PDF_FONT_METRICS, metrics);
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, faults));
     useTypefaces(builder);
-    usePictures(builder, pictures);
+    new Pictures(pictures).use(builder);
     return builder;
   }
 
@@ -133,25 +121,6 @@ public final class PdfPrinter {
         typeface.style(),
         true,
         EnumSet.of(purpose));
-  }
-
-  private static void usePictures(PdfRendererBuilder builder, Map<String, byte[]> pictures) {
-    BiPredicate<String, ExternalResourceType> given =
-        (uri, type) ->
-            type == ExternalResourceType.IMAGE_RASTER
-                && uri.matches(PICTURE + ":[A-Za-z0-9_-]+")
-                && pictures.containsKey(name(uri));
-    builder.useExternalResourceAccessControl(
-        given, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
-    builder.useExternalResourceAccessControl(
-        given, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
-    // a resolver that refuses is only noted, access control is an error: so refuse nothing here
-    builder.useUriResolver((base, uri) -> uri);
-    builder.useProtocolsStreamImplementation(uri -> new Picture(pictures.get(name(uri))), PICTURE);
-  }
-
-  private static String name(String uri) {
-    return uri.substring(PICTURE.length() + 1);
   }
 
   private static void note(Diagnostic diagnostic, Set<String> faults) {
@@ -175,35 +144,5 @@ public final class PdfPrinter {
     var out = new ByteArrayOutputStream();
     document.save(out);
     return out.toByteArray();
-  }
-
-  private record Picture(byte[] content) implements FSStream {
-
-    @Override
-    public InputStream getStream() {
-      return new ByteArrayInputStream(content);
-    }
-
-    @Override
-    public Reader getReader() {
-      return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
-    }
-  }
-
-  private static final class Silence implements XRLogger {
-
-    @Override
-    public void log(String where, Level level, String message) {}
-
-    @Override
-    public void log(String where, Level level, String message, Throwable thrown) {}
-
-    @Override
-    public void setLevel(String logger, Level level) {}
-
-    @Override
-    public boolean isLogLevelEnabled(Diagnostic diagnostic) {
-      return false;
-    }
   }
 }

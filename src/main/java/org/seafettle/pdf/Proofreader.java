@@ -39,7 +39,7 @@ final class Proofreader {
   private static final Set<String> TRANSPARENCY =
       Set.of("opacity", "fill-opacity", "stroke-opacity", "stop-opacity");
   private static final Pattern TRANSPARENT_STYLE =
-      Pattern.compile("(?:^|[;\\s])((?:fill-|stroke-|stop-)?opacity)\\s*:");
+      Pattern.compile("(?:^|[;{\\s])(?:fill-|stroke-|stop-)?opacity\\s*:");
   private static final Pattern LINK = Pattern.compile("(?:#|https?://|mailto:|tel:).+");
   private static final Pattern HEADING = Pattern.compile("h[1-6]");
 
@@ -116,19 +116,21 @@ final class Proofreader {
         faults.add("no such typeface: " + family);
       }
     }
+    if (TRANSPARENT_STYLE.matcher(css).find()) {
+      faults.add("a style with opacity, which turns drawings into pictures: use a solid colour");
+    }
     readText(StyleSheet.generated(css));
   }
 
   private void readDrawn(Element element, String name) {
     readStyle("font-family:" + element.getAttribute("font-family"));
+    if (name.equals("style") || !StyleSheet.families(element.getAttribute("style")).isEmpty()) {
+      faults.add("<" + name + "> in a drawing: name the family in the attribute font-family");
+    }
     for (var attribute : TRANSPARENCY) {
       if (element.hasAttribute(attribute)) {
         faults.add("<" + name + "> in a drawing has " + attribute + ": use a solid colour");
       }
-    }
-    var styled = TRANSPARENT_STYLE.matcher(element.getAttribute("style"));
-    if (styled.find()) {
-      faults.add("<" + name + "> in a drawing has " + styled.group(1) + ": use a solid colour");
     }
   }
 

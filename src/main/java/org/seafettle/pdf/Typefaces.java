@@ -79,7 +79,7 @@ public final class Typefaces {
     return files.computeIfAbsent(typeface, Typeface::bytes);
   }
 
-  boolean draws(Typeface typeface, int codePoint) {
+  private boolean draws(Typeface typeface, int codePoint) {
     return characters.computeIfAbsent(typeface, this::read).getGlyphId(codePoint) != 0;
   }
 

@@ -3,7 +3,6 @@ package org.seafettle.photo;
 import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javax.imageio.IIOException;
@@ -12,7 +11,6 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /** Decodes one picture. */
 final class Decoder implements AutoCloseable {
@@ -39,8 +37,7 @@ final class Decoder implements AutoCloseable {
 
   static Decoder of(Container container) throws IOException {
     var decoder = new Decoder(container, reader(container.format()));
-    var bytes = new ByteArrayInputStream(container.picture());
-    decoder.reader.setInput(new MemoryCacheImageInputStream(bytes), true, false);
+    decoder.reader.setInput(new Pixels(container.picture()), true, false);
     decoder.reader.addIIOReadWarningListener((source, warning) -> decoder.note(warning));
     return decoder;
   }

@@ -2,10 +2,12 @@ package org.seafettle.photo;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Set;
+import java.util.List;
 import org.apache.commons.imaging.formats.jpeg.exif.ExifRewriter;
-import org.apache.commons.imaging.formats.tiff.TiffImageMetadata;
+import org.apache.commons.imaging.formats.tiff.TiffField;
 import org.apache.commons.imaging.formats.tiff.constants.TiffTagConstants;
+import org.apache.commons.imaging.formats.tiff.write.TiffOutputDirectory;
+import org.apache.commons.imaging.formats.tiff.write.TiffOutputField;
 import org.apache.commons.imaging.formats.tiff.write.TiffOutputSet;
 
 /**
@@ -14,10 +16,10 @@ import org.apache.commons.imaging.formats.tiff.write.TiffOutputSet;
  */
 final class KeptMetadata {
 
-  private static final Set<Integer> KEPT = Set.of(Tags.MAIN, Tags.EXIF, Tags.GPS);
+  private static final List<Integer> KEPT = List.of(Tags.MAIN, Tags.EXIF, Tags.GPS);
 
   /** A TIFF file's main directory says how its pixels are stored, which is not true of a JPEG. */
-  private static final Set<Integer> KEPT_OF_TIFF = Set.of(Tags.EXIF, Tags.GPS);
+  private static final List<Integer> KEPT_OF_TIFF = List.of(Tags.EXIF, Tags.GPS);
 
   private KeptMetadata() {}
 
@@ -36,19 +38,41 @@ final class KeptMetadata {
     }
   }
 
-  private static Set<Integer> kept(Container original) {
+  private static List<Integer> kept(Container original) {
     return original.format() == Format.TIFF ? KEPT_OF_TIFF : KEPT;
   }
 
-  private static TiffOutputSet notes(Tags tags, Set<Integer> kept) throws IOException {
+  private static TiffOutputSet notes(Tags tags, List<Integer> kept) throws IOException {
     var notes = new TiffOutputSet(tags.byteOrder());
-    for (var item : new TiffImageMetadata(tags.contents()).getDirectories()) {
-      var directory = (TiffImageMetadata.Directory) item;
-      if (kept.contains(directory.type)) {
-        notes.addDirectory(directory.getOutputDirectory(tags.byteOrder()));
+    notes.getOrCreateRootDirectory();
+    for (int type : kept) {
+      var directory = tags.directory(type);
+      if (directory.isPresent()) {
+        copy(directory.get().getDirectoryEntries(), directory(notes, type));
       }
     }
-    notes.getOrCreateRootDirectory().removeField(TiffTagConstants.TIFF_TAG_ORIENTATION);
     return notes;
+  }
+
+  private static TiffOutputDirectory directory(TiffOutputSet notes, int type) throws IOException {
+    var found = notes.findDirectory(type);
+    if (found != null) {
+      return found;
+    }
+    var added = new TiffOutputDirectory(type, notes.byteOrder);
+    notes.addDirectory(added);
+    return added;
+  }
+
+  private static void copy(List<TiffField> fields, TiffOutputDirectory to) {
+    for (var field : fields) {
+      var info = field.getTagInfo();
+      boolean applied = field.getTag() == TiffTagConstants.TIFF_TAG_ORIENTATION.tag;
+      if (!applied && !info.isOffset() && to.findField(field.getTag()) == null) {
+        byte[] value = field.getByteArrayValue();
+        int count = (int) field.getCount();
+        to.add(new TiffOutputField(field.getTag(), info, field.getFieldType(), count, value));
+      }
+    }
   }
 }

@@ -52,11 +52,13 @@ final class MarkDrawing {
     shape.add(new Area(number()));
     pen.setColor(Color.WHITE);
     pen.fill(shape);
-    pen.draw(
-        new BasicStroke((float) line * 1.5f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-            .createStrokedShape(shape));
+    pen.fill(round(2.2 * line).createStrokedShape(shape));
     pen.setColor(MAGENTA);
     pen.fill(shape);
+  }
+
+  private static BasicStroke round(double width) {
+    return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
   }
 
   private double x() {
@@ -69,12 +71,12 @@ final class MarkDrawing {
 
   private Area ring() {
     var circle = new Ellipse2D.Double(x() - radius, y() - radius, 2 * radius, 2 * radius);
-    return new Area(new BasicStroke((float) line).createStrokedShape(circle));
+    return new Area(round(line).createStrokedShape(circle));
   }
 
   /** Lies towards the middle of the picture, so that all of it is on the picture. */
   private Area arrow() {
-    var arrow = new Area(new BasicStroke((float) line).createStrokedShape(shaft()));
+    var arrow = new Area(round(line).createStrokedShape(shaft()));
     var head = new Path2D.Double();
     head.moveTo(0, 0);
     head.lineTo(radius, radius * 0.45);
@@ -104,7 +106,8 @@ final class MarkDrawing {
             .getOutline();
     var bounds = outline.getBounds2D();
     boolean ring = mark.shape() == Mark.Shape.RING;
-    double away = ring ? radius * 1.4 + bounds.getWidth() / 2 : radius * 3.4;
+    double half = Math.hypot(bounds.getWidth(), bounds.getHeight()) / 2;
+    double away = (ring ? radius : radius * 2.5) + 1.5 * line + half;
     double angle = ring ? (x() > size.width() * 0.5 ? Math.PI : 0) : towardsMiddle();
     double left = x() + away * Math.cos(angle) - bounds.getWidth() / 2;
     double top = y() + away * Math.sin(angle) - bounds.getHeight() / 2;

@@ -10,7 +10,8 @@ import org.seafettle.problem.Refused;
  *
  * <p>Prints are JPEG. Only a PNG of few colours, which is a drawing or a screen and no photograph,
  * is printed as PNG: JPEG would blur its edges and make it larger. A JPEG that needs nothing done
- * is not decoded and coded again: its coded pixels are passed on as they are.
+ * is not decoded at all: its coded pixels are passed on as they are, and damage that only decoding
+ * would find shows on the page as it does in the file.
  */
 public final class Print {
 
@@ -31,12 +32,15 @@ public final class Print {
    * Prints a picture; the same picture and order give the same bytes. Needs about 200 MB of memory
    * for a picture of 12 megapixels.
    *
-   * @throws Refused where its pixels cannot be decoded in full
+   * @throws Refused where its pixels cannot be decoded in full or do not fit into the memory
    */
   public static Print of(Original original, PrintOrder order) {
+    if (isReady(original, order)) {
+      var print = passedOn(original);
+      return order.keepMetadata() ? print.with(original) : print;
+    }
     try (var decoder = Decoder.of(original.container())) {
-      var decoded = decoder.decoded(order.longestEdge());
-      var print = isReady(original, order) ? passedOn(original) : made(original, order, decoded);
+      var print = made(original, order, decoder.decoded(order.longestEdge()));
       return order.keepMetadata() ? print.with(original) : print;
     } catch (IOException | RuntimeException damaged) {
       throw Original.at(original.place(), Container.damaged(original.format()));

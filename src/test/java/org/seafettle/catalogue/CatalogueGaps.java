@@ -10,7 +10,7 @@ import org.seafettle.assessment.Sighting;
 /** What the cases of a check leave untried, each gap a sentence. */
 final class CatalogueGaps {
 
-  /** Of the edge's size: computed numbers seldom hit an edge exactly. */
+  /** Of the edge's size: what is computed or counted in days seldom hits it. */
   private static final double NEAR = 0.005;
 
   private final Check check;
@@ -116,7 +116,8 @@ final class CatalogueGaps {
   }
 
   private boolean near(double value, double edge) {
-    boolean computed = check.criterion() instanceof Criterion.Derived;
+    boolean computed =
+        check.criterion() instanceof Criterion.Derived || check.criterion() instanceof Interval;
     return Math.abs(value - edge) <= (computed ? NEAR : 1e-9) * Math.max(1, Math.abs(edge));
   }
 

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.seafettle.problem.Refused;
@@ -12,6 +15,7 @@ import org.seafettle.problem.Refused;
 /** Every formula against the values that its source prints, or that follow from it. */
 class CheckValuesTest {
 
+  private static final Families FAMILIES = Families.all();
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
   @ParameterizedTest(name = "{0} {2}")
@@ -25,7 +29,7 @@ class CheckValuesTest {
       String tolerance,
       String provenance,
       String source) {
-    var computation = CheckedFormulas.of(id);
+    var computation = FAMILIES.of(id);
     var given = Inputs.read(inputs, formula);
     if (expected.equals("refuse")) {
       assertThatThrownBy(() -> computation.apply(given)).isInstanceOf(Refused.class);
@@ -33,6 +37,15 @@ class CheckValuesTest {
       compare(computation.apply(given), expected, tolerance);
     }
     given.assertAllUsed();
+  }
+
+  @Test
+  void every_family_that_is_named_has_a_row() throws IOException {
+    try (var rows = CheckValuesTest.class.getResourceAsStream("check-values.csv")) {
+      var ids = new String(rows.readAllBytes(), StandardCharsets.UTF_8).lines();
+      var families = ids.skip(1).map(id -> id.replaceFirst("-\\d+,.*", "")).distinct().toList();
+      assertThat(families).containsExactlyInAnyOrderElementsOf(FAMILIES.names());
+    }
   }
 
   private static void compare(String computed, String expected, String tolerance) {

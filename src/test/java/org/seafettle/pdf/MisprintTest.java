@@ -65,6 +65,8 @@ class MisprintTest {
         "<svg xmlns='http://www.w3.org/2000/svg' alt='x' width='9' height='9'><text y='9'"
             + " font-family='Arial'>a</text></svg> | Arial",
         "<svg xmlns='http://www.w3.org/2000/svg' alt='x' width='9' height='9'><path d='nonsense'/></svg> | SVG",
+        "<svg xmlns='http://www.w3.org/2000/svg' alt='x'><text style='font-family: Roboto'>a</text></svg> | attribute font-family",
+        "<svg xmlns='http://www.w3.org/2000/svg' alt='x'><style>text { font-family: Roboto }</style></svg> | attribute font-family",
         "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'></svg> | alternative text",
         "<p><img src='photo:p1' alt=''/></p> | photo:p1",
         "<p><img src='photo:p1'/></p> | photo:p1",
@@ -95,6 +97,8 @@ class MisprintTest {
         "@page { @top-left { content: 'x'; font: 8pt Nowhere } } | Nowhere",
         "p:before { content: '\\6C49' } | U+6C49",
         "p { background-image: url(photo:p9) } | photo:p9",
+        ".scale rect { fill-opacity: 0.5 } | opacity",
+        "p{opacity:.5} | opacity",
         "p { page-brake-inside: avoid } | page-brake-inside"
       })
   void a_style_sheet_that_asks_for_what_is_not_there_is_named(String css, String named) {

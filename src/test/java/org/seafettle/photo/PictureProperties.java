@@ -56,7 +56,7 @@ class PictureProperties {
     assertThat(seenSize(print)).isEqualTo(print.size());
   }
 
-  @Property(seed = "4711", tries = 4_000)
+  @Property(seed = "4711", tries = 1_000)
   void a_damaged_picture_is_printed_or_refused_but_nothing_else_happens(
       @ForAll @IntRange(min = 0, max = 6) int which, @ForAll long seed) {
     var bytes = damaged(GOOD.get(which), new Random(seed));

@@ -83,11 +83,10 @@ class RefusalTest {
   }
 
   @Test
-  void a_jpeg_whose_missing_pixels_are_hidden_by_an_end_marker_is_refused_when_printed() {
+  void a_jpeg_whose_missing_pixels_are_hidden_by_an_end_marker_is_refused_where_it_is_decoded() {
     var whole = jpeg(sunset(400, 300));
     var patched = joined(Arrays.copyOf(whole, whole.length / 2), latin("\u00ff\u00d9"));
 
-    assertThat(refusedInPrint(patched, 1000).fault()).contains("damaged");
     assertThat(refusedInPrint(patched, 100).fault()).contains("damaged");
   }
 

@@ -1,7 +1,10 @@
 package org.seafettle.formula.battery;
 
+import java.util.Collections;
+import java.util.List;
 import org.seafettle.formula.Rows;
 import org.seafettle.formula.Validity;
+import org.seafettle.problem.Refused;
 
 /** The acid of a flooded lead-acid battery: its specific gravity and what that says. */
 public final class Electrolyte {
@@ -13,6 +16,9 @@ public final class Electrolyte {
 
   private static final Rows FREEZING_F =
       new Rows(GRAVITY, "", 1.000, 32, 1.100, 19, 1.150, 5, 1.200, -16, 1.250, -62, 1.280, -90);
+
+  /** A difference of two readings in thousandths misses them by less than this. */
+  private static final double ROUNDING = 1e-9;
 
   private Electrolyte() {}
 
@@ -82,6 +88,23 @@ public final class Electrolyte {
   public static double fromCellVolts(double cellVolts) {
     Validity.within("A cell voltage", cellVolts, 1.845, 2.195, "V");
     return cellVolts - 0.845;
+  }
+
+  /** The largest difference between cells. */
+  public static double cellSpread(List<Double> gravities) {
+    if (gravities.size() < 2) {
+      throw Refused.because("A spread needs at least two cells.", "Read every cell.");
+    }
+    gravities.forEach(Electrolyte::gravity);
+    return Collections.max(gravities) - Collections.min(gravities);
+  }
+
+  /**
+   * Whether a fully charged battery is unserviceable for its spread: above 0.025. US Army TM
+   * 9-6140-200-14 (1998), 4-7. Trojan asks to equalise from 0.030 and to judge after that.
+   */
+  public static boolean spreadRejects(double spread) {
+    return Validity.within("A spread of gravities", spread, 0, 0.35, "") > 0.025 + ROUNDING;
   }
 
   private static double gravity(double gravity) {

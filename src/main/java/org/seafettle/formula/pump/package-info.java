@@ -1,4 +1,4 @@
-/** Bilge pumps, the water they must keep out, and the air of the spaces they stand in. */
+/** Bilge pumps and the water they must keep out. */
 @NullMarked
 package org.seafettle.formula.pump;
 
