@@ -138,10 +138,20 @@ final class Evidenced {
                             pattern.cause())));
   }
 
+  /** A cause is told in full with the gravest of its findings; the others refer to it. */
   private void causes() {
     m.assessment().causes().stream()
         .filter(c -> c.from().contains(finding))
-        .forEach(c -> add(c.settled() ? "cause" : "question", cause(m, c)));
+        .map(c -> Row.of(m.words().say(c.settled() ? "row.cause" : "row.question"), told(c)))
+        .distinct()
+        .forEach(rows::add);
+  }
+
+  private String told(Cause cause) {
+    int gravest = cause.from().stream().flatMapToInt(r -> r.number().stream()).min().orElseThrow();
+    return finding.number().orElseThrow() == gravest
+        ? cause(m, cause)
+        : m.words().say("cause.see", cause.pattern().cause(), gravest + "");
   }
 
   /** A cause with the findings it was inferred from and what would settle it. */

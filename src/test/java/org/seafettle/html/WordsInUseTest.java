@@ -117,7 +117,7 @@ class WordsInUseTest {
 
   /** {@code say(well ? "a" : "b")} asks for both. */
   private static Stream<String> choices(String sources) {
-    return Pattern.compile("\\? \"([a-z.-]+)\" : \"([a-z.-]+)\"")
+    return Pattern.compile("\\? \"([a-z.-]+)\"\\s*: \"([a-z.-]+)\"")
         .matcher(sources)
         .results()
         .flatMap(r -> Stream.of(r.group(1), r.group(2)))
