@@ -79,15 +79,17 @@ final class ReportCommand implements Callable<Integer> {
 
     console.progress("reading the survey");
     var catalogue = CatalogueReader.supplied();
-    var source = new SurveyReader(catalogue, typefaces::covers).read(path);
-    var pictures = Pictures.of(source, keepMetadata);
+    var pictures = new Pictures();
+    var source = new SurveyReader(catalogue, typefaces::covers).read(path, pictures);
+    var survey = source.survey();
+    var prints = pictures.prints(survey, keepMetadata);
     console.progress("judging");
-    var assessment = new Assessor(catalogue).assess(source.survey(), earlier(source));
+    var assessment = new Assessor(catalogue).assess(survey, earlier(source));
     var report =
         Report.of(
             assessment,
             supplied.words("en"),
-            pictures.facts(),
+            pictures.facts(survey),
             new Options(Units.AS_RECORDED, Paper.A4, draft));
     console.progress("setting the pages");
     var xhtml = new Typesetter(supplied).set(report);
@@ -96,10 +98,7 @@ final class ReportCommand implements Callable<Integer> {
     var pdf =
         new PdfPrinter(typefaces)
             .print(
-                xhtml,
-                pictures.prints(),
-                attachments(source, data),
-                DocumentMetadata.of(report, assessment));
+                xhtml, prints, attachments(source, data), DocumentMetadata.of(report, assessment));
 
     put(assessment, pdf, data, xhtml);
     source.remarks().forEach(problem -> console.remark(problem.toString()));
