@@ -11,6 +11,7 @@ import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.html.Templates;
 import org.seafettle.html.Typesetter;
+import org.seafettle.json.AssessmentWriter;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.SurveyReader;
 import org.seafettle.json.SurveySource;
@@ -91,7 +92,7 @@ final class ReportCommand implements Callable<Integer> {
     console.progress("setting the pages");
     var xhtml = new Typesetter(supplied).set(report);
     console.progress("printing");
-    var data = new byte[] {123, 125};
+    var data = AssessmentWriter.write(assessment, Version.text());
     var pdf =
         new PdfPrinter(typefaces)
             .print(

@@ -92,9 +92,7 @@ final class JsonRecord {
   /** The number and its UCUM code, and as it was written. */
   static JsonRecord quantity(Quantity quantity) {
     var record =
-        new JsonRecord()
-            .number("value", quantity.amount())
-            .text("unit", quantity.unit().code());
+        new JsonRecord().number("value", quantity.amount()).text("unit", quantity.unit().code());
     quantity.plusMinus().ifPresent(u -> record.number("uncertainty", u));
     return record.text("written", quantity.written());
   }

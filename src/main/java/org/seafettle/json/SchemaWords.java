@@ -34,10 +34,6 @@ final class SchemaWords {
     }
   }
 
-  static void withoutBranches(ObjectNode schema) {
-    schema.withObject("/$defs/finding").remove("allOf");
-  }
-
   /** What a finding may say, check by check, so that an editor can complete it. */
   static void putBranches(ObjectNode schema, Catalogue catalogue) {
     var branches = schema.withObject("/$defs/finding").putArray("allOf");

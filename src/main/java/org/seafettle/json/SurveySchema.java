@@ -21,14 +21,15 @@ final class SurveySchema {
   /** Where the published schema lies. */
   static final String RESOURCE = "/org/seafettle/schema/survey.schema.json";
 
+  /** Where the one that completes every word while one types lies. */
+  static final String FOR_EDITORS = "/org/seafettle/schema/survey-for-editors.schema.json";
+
   private final ObjectNode node;
   private final Schema schema;
 
   SurveySchema(Catalogue catalogue) {
     node = resource(RESOURCE);
     SchemaWords.put(node, catalogue);
-    // What each check may say is looked at with more care when the findings are read.
-    SchemaWords.withoutBranches(node);
     schema = load(node);
   }
 
@@ -36,6 +37,16 @@ final class SurveySchema {
   static ObjectNode published(Catalogue catalogue) {
     var node = resource(RESOURCE);
     SchemaWords.put(node, catalogue);
+    return node;
+  }
+
+  /**
+   * The same with what each check may say. It is seven times as long, so the program itself, which
+   * looks at this with more care when it reads the findings, does without.
+   */
+  static ObjectNode forEditors(Catalogue catalogue) {
+    var node = published(catalogue);
+    node.put("$id", "https://seafettle.org/schema/survey-1-for-editors.json");
     SchemaWords.putBranches(node, catalogue);
     return node;
   }

@@ -68,23 +68,38 @@ public record HistoryPart(
     var years =
         Stream.concat(
                 past.stream().map(History.Past::date), Stream.of(m.survey().occasion().date()))
-            .map(m.phrases()::date)
+            .map(m.phrases()::shortDate)
             .toList();
-    var dates = dates(m.assessment());
+    var all = telling(m.assessment());
+    var dates = dates(all);
     return new HistoryPart(
         past.isEmpty() ? List.of() : years,
         past.isEmpty() ? List.of() : grades(m, past),
-        dates.stream().map(m.phrases()::date).toList(),
-        m.assessment().history().series().stream().map(s -> series(m, s, dates)).toList());
+        dates.stream().map(m.phrases()::shortDate).toList(),
+        all.stream().map(s -> series(m, s, dates)).toList());
   }
 
   private static <T> List<T> last(List<T> all) {
     return all.subList(Math.max(0, all.size() - (MOST_YEARS - 1)), all.size());
   }
 
-  private static List<LocalDate> dates(Assessment assessment) {
+  /** The series of what a check asks first; what was read beside it stands with all readings. */
+  private static List<Series> telling(Assessment assessment) {
+    return assessment.history().series().stream()
+        .filter(
+            s ->
+                assessment
+                    .catalogue()
+                    .check(s.check())
+                    .flatMap(c -> c.criterion().readings().stream().findFirst())
+                    .filter(r -> r.name().equals(s.reading()))
+                    .isPresent())
+        .toList();
+  }
+
+  private static List<LocalDate> dates(List<Series> series) {
     var dates = new TreeSet<LocalDate>();
-    assessment.history().series().forEach(s -> s.points().forEach(p -> dates.add(p.date())));
+    series.forEach(s -> s.points().forEach(p -> dates.add(p.date())));
     var all = List.copyOf(dates);
     return all.subList(Math.max(0, all.size() - MOST_YEARS), all.size());
   }

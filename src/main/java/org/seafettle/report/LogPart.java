@@ -14,6 +14,7 @@ import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.Component;
 import org.seafettle.survey.Evidence;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.Work;
@@ -164,11 +165,21 @@ public record LogPart(
             Collectors.groupingBy(
                 r -> r.check().guidance().title(),
                 LinkedHashMap::new,
-                Collectors.mapping(r -> m.phrases().title(r.component()), Collectors.toList())));
+                Collectors.mapping(Result::component, Collectors.toList())));
     return on.isEmpty()
         ? m.words().say("history.none")
         : on.entrySet().stream()
-            .map(e -> m.words().say("look.grouped", e.getKey(), m.phrases().list(e.getValue())))
+            .map(e -> grouped(m, e.getKey(), e.getValue()))
             .collect(Collectors.joining("; "));
+  }
+
+  private static String grouped(Manuscript m, String title, List<Component> on) {
+    return on.stream().allMatch(c -> c.kind() == Component.Kind.BOAT)
+        ? title
+        : m.words()
+            .say(
+                "look.grouped",
+                title,
+                m.phrases().list(on.stream().map(m.phrases()::title).toList()));
   }
 }

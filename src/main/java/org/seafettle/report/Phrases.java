@@ -41,6 +41,13 @@ final class Phrases {
     return pattern.format(date).replace(' ', NO_BREAK_SPACE);
   }
 
+  /** As narrow as a column of a table. */
+  String shortDate(LocalDate date) {
+    return DateTimeFormatter.ofPattern(words.say("format.date-short"), words.locale())
+        .format(date)
+        .replace(' ', NO_BREAK_SPACE);
+  }
+
   String time(LocalDateTime time) {
     return date(time.toLocalDate())
         + NO_BREAK_SPACE
@@ -99,8 +106,16 @@ final class Phrases {
     return digits(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
   }
 
-  String money(BigDecimal amount, String currency) {
-    return digits(currency + " " + amount.setScale(0, RoundingMode.HALF_UP).toPlainString());
+  /** An amount, or a range of amounts, in whole units of the currency. */
+  String money(BigDecimal least, BigDecimal most, String currency) {
+    var from = digits(currency + " " + whole(least));
+    return whole(least).equals(whole(most))
+        ? from
+        : words.say("cost.from-to", from, digits(whole(most)));
+  }
+
+  private static String whole(BigDecimal amount) {
+    return amount.setScale(0, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** What a component is called in a sentence: {@code the port engine}. */

@@ -82,11 +82,7 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
     }
     var least = costs.stream().map(Task.Cost::least).reduce(BigDecimal.ZERO, BigDecimal::add);
     var most = costs.stream().map(Task.Cost::most).reduce(BigDecimal.ZERO, BigDecimal::add);
-    var from = m.phrases().money(least, costs.get(0).currency());
-    var sum =
-        least.compareTo(most) == 0
-            ? from
-            : m.words().say("cost.from-to", from, m.phrases().money(most, "").strip());
+    var sum = m.phrases().money(least, most, costs.get(0).currency());
     int without =
         (int)
             tasks.stream()

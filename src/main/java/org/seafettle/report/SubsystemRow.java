@@ -21,8 +21,8 @@ import org.seafettle.catalogue.Subsystem;
 public record SubsystemRow(
     String name, String index, String word, String worst, String seen, Scale scale, String why) {
 
-  /** More reasons than that are no reason any more. */
-  private static final int MOST_REASONS = 2;
+  /** The gravest reason is told, the others are counted: each has its finding. */
+  private static final int MOST_REASONS = 1;
 
   static SubsystemRow of(Manuscript m, SubsystemGrade graded) {
     var grade = graded.grade();

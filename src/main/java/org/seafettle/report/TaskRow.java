@@ -72,12 +72,7 @@ public record TaskRow(
     return task.cost()
         .map(
             cost -> {
-              var least = m.phrases().money(cost.least(), cost.currency());
-              var most = m.phrases().money(cost.most(), "").strip();
-              var sum =
-                  cost.least().compareTo(cost.most()) == 0
-                      ? least
-                      : m.words().say("cost.from-to", least, most);
+              var sum = m.phrases().money(cost.least(), cost.most(), cost.currency());
               return cost.unpriced().isEmpty()
                   ? sum
                   : m.words()

@@ -131,8 +131,7 @@ class CommandLineTest {
 
   @Test
   void a_person_is_shown_progress_and_a_pipe_is_not() {
-    var watched =
-        Run.onATerminal("report", "sample-surveys/neglected", "--out", folder.toString());
+    var watched = Run.onATerminal("report", "sample-surveys/neglected", "--out", folder.toString());
     var piped = Run.of("report", "sample-surveys/neglected", "--out", folder.toString());
     assertThat(watched.err()).contains("reading the survey").contains("printing");
     assertThat(piped.err()).doesNotContain("reading the survey");
@@ -160,7 +159,8 @@ class CommandLineTest {
     Files.writeString(
         own.resolve("words-en.properties"),
         Files.readString(Path.of("templates/words-en.properties"))
-            .replaceAll("(?m)^title\\.pre-purchase=.*$", "title.pre-purchase=Our own heading"));
+            .replaceAll(
+                "(?m)^subtitle\\.pre-purchase=.*$", "subtitle.pre-purchase=Our own heading"));
     var run =
         Run.of(
             "report",
@@ -171,16 +171,14 @@ class CommandLineTest {
             own.toString(),
             "--html");
     assertThat(run.code()).isZero();
-    assertThat(
-            Files.readString(folder.resolve("out/2026-10-17-marsh-heron-pre-purchase.html")))
+    assertThat(Files.readString(folder.resolve("out/2026-10-17-marsh-heron-pre-purchase.html")))
         .contains("Our own heading");
   }
 
   @Test
   void a_template_of_an_unknown_name_is_refused_with_the_nearest_right_one() throws IOException {
     Files.writeString(folder.resolve("pre-purchas.ftlh"), "");
-    var run =
-        Run.of("report", "sample-surveys/neglected", "--templates", folder.toString());
+    var run = Run.of("report", "sample-surveys/neglected", "--templates", folder.toString());
     assertThat(run.code()).isEqualTo(3);
     assertThat(run.err()).contains("pre-purchase.ftlh");
   }

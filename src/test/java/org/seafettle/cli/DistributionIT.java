@@ -40,8 +40,7 @@ class DistributionIT {
     var out = Files.createTempFile("out", null);
     var err = Files.createTempFile("err", null);
     try {
-      var process =
-          builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
+      var process = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
       int code = process.waitFor();
       return new Ended(
           code,

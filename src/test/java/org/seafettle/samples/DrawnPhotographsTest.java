@@ -2,10 +2,12 @@ package org.seafettle.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -30,7 +32,7 @@ class DrawnPhotographsTest {
     try (var files = Files.walk(SAMPLES)) {
       List<String> kept =
           files
-              .filter(f -> f.getParent().endsWith("photos"))
+              .filter(f -> Files.isRegularFile(f) && f.getParent().endsWith("photos"))
               .map(f -> SAMPLES.relativize(f).toString().replace('\\', '/'))
               // made once by hand from our drawing: Java writes no WebP
               .filter(f -> !f.endsWith(".webp"))
@@ -65,17 +67,17 @@ class DrawnPhotographsTest {
 
   private static boolean same(Shot shot, byte[] drawn, byte[] kept) throws IOException {
     if (!shot.kind().equals("png")) {
-      return java.util.Arrays.equals(drawn, kept);
+      return Arrays.equals(drawn, kept);
     }
     // how a PNG is deflated is the machine's affair: the pixels count
     var a = ImageIO.read(new ByteArrayInputStream(drawn));
     var b = ImageIO.read(new ByteArrayInputStream(kept));
     return a.getWidth() == b.getWidth()
         && a.getHeight() == b.getHeight()
-        && java.util.Arrays.equals(pixels(a), pixels(b));
+        && Arrays.equals(pixels(a), pixels(b));
   }
 
-  private static int[] pixels(java.awt.image.BufferedImage image) {
+  private static int[] pixels(BufferedImage image) {
     return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
   }
 }

@@ -90,7 +90,8 @@ final class ElectricalPictures {
       c.put(box(280, 150, 640, 1250, 64), Coat.plastic(0x2a2e32, 22), 8);
       c.put(box(330, 220, 540, 330, 18), Coat.plastic(0x17191b, 12), 4);
       c.paint(box(350, 240, 500, 290, 10), Coat.of(0xb6c3a6).mottled(0.06));
-      Shape figures = digits(reading, 372 + 112 * (4 - reading.replace(".", "").length()), 300, 170);
+      Shape figures =
+          digits(reading, 372 + 112 * (4 - reading.replace(".", "").length()), 300, 170);
       c.paint(moved(figures, 5, 6), Coat.of(0x8c997e).opacity(0.6).soft(3));
       c.paint(figures, Coat.of(0x161b15));
       c.paint(Props.BOLD.outline(unit, 50, 775, 514), Coat.of(0x161b15));
