@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.stream.Collectors;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
@@ -90,11 +91,21 @@ public final class Typesetter {
         message = e.getMessageWithoutStackTop();
       }
     }
-    var first = message.strip().lines().findFirst().orElse("").replaceAll("[:.]*$", ".");
     return new Refused(
         new Problem(
             Place.line(templates.place(name).file(), "", line),
-            "The template cannot be used: " + first,
+            "The template cannot be used: " + sentence(message),
             REMEDY));
+  }
+
+  /** The first paragraph of what the library says, without its arrows and repeated places. */
+  private static String sentence(String message) {
+    return message
+        .strip()
+        .lines()
+        .takeWhile(line -> !line.isBlank() && !line.startsWith("----"))
+        .map(line -> line.replaceAll("^==> |\\s*\\[in template .*]$", "").strip())
+        .collect(Collectors.joining(" "))
+        .replaceAll("[:.]*$", ".");
   }
 }

@@ -187,7 +187,7 @@ public record HistoryPart(
   private static String at(Manuscript m, Series series, LocalDate date) {
     return series.points().stream()
         .filter(p -> p.date().equals(date))
-        .map(p -> m.phrases().quantity(p.quantity()))
+        .map(p -> m.phrases().amount(p.quantity()))
         .findFirst()
         .orElse(m.words().say("history.none"));
   }

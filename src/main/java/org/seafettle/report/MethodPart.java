@@ -109,14 +109,15 @@ public record MethodPart(
                       .add(use(m, result)));
     }
     var fromCatalogue =
-        used.entrySet().stream()
-            .map(
-                e ->
-                    new SourceLine(
-                        e.getKey().title(),
-                        Phrases.capital(m.words().of("rank", e.getKey().rank())),
-                        used(m, e.getValue())));
+        used.entrySet().stream().map(e -> source(m, e.getKey(), used(m, e.getValue())));
     return Stream.concat(makers(m), fromCatalogue).toList();
+  }
+
+  private static SourceLine source(Manuscript m, Source source, String used) {
+    var rank = Phrases.capital(m.words().of("rank", source.rank()));
+    return source.title().isBlank()
+        ? new SourceLine(rank, m.words().say("source.no-document"), used)
+        : new SourceLine(source.title(), rank, used);
   }
 
   private static Stream<SourceLine> makers(Manuscript m) {

@@ -91,8 +91,14 @@ public record PageOne(
     var occasion = m.survey().occasion();
     var rows = new ArrayList<Row>();
     rows.add(Row.of(words.say("fact.surveyed"), surveyed(m)));
-    rows.add(Row.of(words.say("fact.by"), person(words, occasion.by())));
-    occasion.orderedBy().ifPresent(p -> rows.add(Row.of(words.say("fact.for"), person(words, p))));
+    var by = person(words, occasion.by());
+    rows.add(
+        Row.of(
+            words.say("fact.by"),
+            occasion
+                .orderedBy()
+                .map(p -> words.say("fact.by-for", by, person(words, p)))
+                .orElse(by)));
     rows.add(Row.of(words.say("fact.instruments"), instruments(m, occasion.conditions())));
     return rows;
   }

@@ -59,9 +59,25 @@ final class Phrases {
     return recorded(quantity.to(units.instead(quantity.unit())));
   }
 
-  /** A quantity as it was recorded. */
+  /** The same without its uncertainty, for a narrow column. */
+  String amount(Quantity quantity) {
+    return quantity(new Quantity(quantity.amount(), Optional.empty(), quantity.unit()));
+  }
+
+  /**
+   * A quantity as it was recorded; years and months in words, since their symbols are not known.
+   */
   String recorded(Quantity quantity) {
-    return digits(quantity.written());
+    return switch (quantity.unit()) {
+      case YEAR -> spelled("unit.year", quantity);
+      case MONTH -> spelled("unit.month", quantity);
+      default -> digits(quantity.written());
+    };
+  }
+
+  private String spelled(String key, Quantity quantity) {
+    var number = new Quantity(quantity.amount(), quantity.plusMinus(), MeasuredUnit.ONE).written();
+    return digits(words.say(key + (number.equals("1") ? ".one" : ".other"), number));
   }
 
   /** A computed value in the units asked for, rounded to what it deserves. */

@@ -132,7 +132,7 @@ final class ReadingScale {
     double last = -CLOSE;
     for (double limit : limits()) {
       boolean room = ruler.place(limit) - last >= CLOSE;
-      ticks.add(new Scale.Tick(ruler.at(limit), room ? told(limit) : ""));
+      ticks.add(ruler.tick(limit, room ? told(limit) : ""));
       last = room ? ruler.place(limit) : last;
     }
     return ticks;

@@ -28,6 +28,13 @@ record Ruler(double least, double most) {
         fits(label, right - left) ? label : "");
   }
 
+  /** A limit with its value beneath, moved inwards where it would be cut off at an edge. */
+  Scale.Tick tick(double value, String label) {
+    double half = label.length() * 3.2;
+    double middle = Math.max(half, Math.min(Scale.WIDTH - half, place(value)));
+    return new Scale.Tick(at(value), written(middle), label);
+  }
+
   /** A letter of the size in which bands are labelled takes about five of the drawing's units. */
   private static boolean fits(String label, double width) {
     return label.length() * 5.0 + 4 < width;

@@ -54,9 +54,10 @@ public record Scale(
    * A limit.
    *
    * @param x where
+   * @param middle of its label, which stays within the drawing
    * @param label its value; empty where there is no room
    */
-  public record Tick(String x, String label) {}
+  public record Tick(String x, String middle, String label) {}
 
   /**
    * The stretch within which the true value lies.

@@ -67,7 +67,7 @@ public record SubsystemRow(
     double to = 100;
     for (var word : ConditionWord.values()) {
       bands.add(0, Ruler.INDEX.band(word.from(), to, tint(word), ""));
-      ticks.add(0, new Scale.Tick(Ruler.INDEX.at(word.from()), Integer.toString(word.from())));
+      ticks.add(0, Ruler.INDEX.tick(word.from(), Integer.toString(word.from())));
       to = word.from();
     }
     return new Scale(

@@ -54,6 +54,8 @@ public final class SedgeWarbler {
             .replace("\"milky\"", "\"golden\"")
             .replace("\"position\": 1.6", "\"position\": 0.8")
             .replace("2025-09-20", (2025 - years) + "-09-20")
+            .replace("2026-06-11", (2026 - years) + "-06-11")
+            .replace("2024-10-02", "2020-10-02")
             .replace("2025-04-12", (2025 - years) + "-04-12")
             .replace("2023-04-12", (2025 - years) + "-04-12")
             .replaceAll("11\\.92", "12." + (20 + 10 * years));

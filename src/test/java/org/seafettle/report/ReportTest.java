@@ -1,0 +1,183 @@
+package org.seafettle.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.seafettle.assessment.Assessment;
+import org.seafettle.assessment.Assessor;
+import org.seafettle.html.Templates;
+import org.seafettle.quantity.Quantity;
+
+class ReportTest {
+
+  private static final Words WORDS = Templates.supplied().words("en");
+
+  private static Report report(Assessment assessment, Options options) {
+    return Report.of(assessment, WORDS, SedgeWarbler.photoFacts(assessment.survey()), options);
+  }
+
+  private static Report report(String purpose, int earlier) {
+    return report(SedgeWarbler.assessment(purpose, earlier), Options.USUAL);
+  }
+
+  private static FindingPart finding(Report report, String title) {
+    return report.findings().stream()
+        .filter(f -> f.heading().title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void the_verdict_names_what_must_not_be_done_and_why() {
+    var verdict = report("pre-purchase", 0).first().verdict();
+    assertThat(verdict.critical()).isTrue();
+    assertThat(verdict.says())
+        .containsExactly("Do not start the port engine: water in the engine oil.");
+  }
+
+  @Test
+  void the_bilge_of_a_boat_with_two_engines_is_told_once() {
+    var first = report("pre-purchase", 0).first();
+    assertThat(first.shared()).extracting(SubsystemRow::name).containsExactly("Bilge");
+    assertThat(first.engines())
+        .allSatisfy(
+            e -> assertThat(e.subsystems()).extracting(SubsystemRow::name).doesNotContain("Bilge"));
+  }
+
+  @Test
+  void what_stands_on_page_one_before_use_has_the_numbers_of_the_plan() {
+    var report = report("pre-purchase", 0);
+    assertThat(report.first().before())
+        .extracting(TaskRow::number)
+        .containsExactly("1", "2", "3", "4");
+    assertThat(report.plan().groups().get(0).tasks().get(0))
+        .isEqualTo(report.first().before().get(0));
+  }
+
+  @Test
+  void a_reading_keeps_its_digits_and_does_not_break_from_its_unit() {
+    var battery =
+        finding(report("pre-purchase", 0), "Start-port battery: a battery that is nearly flat");
+    assertThat(battery.scaleCaption())
+        .contains("State of charge 18.3\u00a0±\u00a04.2\u00a0%")
+        .contains("voltage 11.92\u00a0±\u00a00.05\u00a0V");
+    assertThat(battery.scale().orElseThrow().says()).contains("limits 25\u00a0% and 75\u00a0%");
+  }
+
+  @Test
+  void a_limit_of_the_maker_says_that_it_is_the_makers() {
+    var oil = finding(report("pre-purchase", 0), "Port engine: oil change due");
+    assertThat(oil.judged())
+        .extracting(Row::text)
+        .anyMatch(t -> t.contains("Brightwater BW 115 service manual, table 2-1"))
+        .anyMatch(t -> t.contains("engine maker’s manual"));
+  }
+
+  @Test
+  void a_reading_too_close_to_call_says_to_measure_again_and_what_the_index_would_be() {
+    var anodes =
+        finding(report("pre-purchase", 0), "Starboard engine: internal anodes partly used");
+    assertThat(anodes.judged())
+        .extracting(Row::text)
+        .anyMatch(
+            t ->
+                t.contains("Too close to call: measure again.")
+                    && t.contains("cooling index would be"));
+  }
+
+  @Test
+  void what_was_put_right_on_the_spot_asks_for_nothing_more() {
+    var report = report("pre-purchase", 0);
+    var telltale = finding(report, "Starboard engine: telltale weak");
+    assertThat(telltale.heading().findingClass()).endsWith("put right on the spot");
+    assertThat(report.plan().done())
+        .extracting(d -> d.finding().title())
+        .contains("Starboard engine: telltale weak");
+  }
+
+  @Test
+  void the_ledger_can_be_added_up_by_hand() {
+    for (var ledger : report("pre-purchase", 0).annexe().ledgers()) {
+      double sum =
+          ledger.lines().stream()
+              .mapToDouble(l -> Double.parseDouble(l.deduct()) * weight(l.weight()))
+              .sum();
+      assertThat(Double.parseDouble(ledger.taken())).isEqualTo(sum);
+      assertThat(ledger.lines())
+          .allSatisfy(
+              l ->
+                  assertThat(Double.parseDouble(l.taken()))
+                      .isEqualTo(Double.parseDouble(l.deduct()) * weight(l.weight())));
+    }
+  }
+
+  private static double weight(String written) {
+    return written.contains("/") ? 1 / Double.parseDouble(written.substring(2)) : 1;
+  }
+
+  @Test
+  void four_seasons_are_too_few_to_speak_of_a_trend_and_six_are_not() {
+    assertThat(report("yearly-record", 3).years().history().series())
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.remark()).startsWith("too few seasons"));
+    assertThat(report("yearly-record", 5).years().history().series())
+        .anySatisfy(s -> assertThat(s.remark()).isEqualTo("6 seasons"));
+  }
+
+  @Test
+  void every_photograph_is_registered_with_the_whole_hash_of_its_original() {
+    var report = report("pre-purchase", 0);
+    assertThat(report.annexe().evidence().register())
+        .hasSize(7)
+        .allSatisfy(p -> assertThat(p.hash().replace(" ", "")).matches("[0-9a-f]{64}"));
+    assertThat(report.annexe().evidence().others())
+        .extracting(PhotoPart::number)
+        .containsExactly("Photograph 7");
+  }
+
+  @Test
+  void us_units_are_told_in_us_units_and_the_readings_annexe_keeps_those_of_the_survey() {
+    var us =
+        report(
+            SedgeWarbler.assessment("pre-purchase", 0), new Options(Units.US, Paper.LETTER, false));
+    assertThat(us.first().facts())
+        .extracting(Row::text)
+        .anyMatch(t -> t.contains("air 52\u00a0°F"));
+    assertThat(us.first().engines().get(0).plate()).contains("114\u00a0hp");
+    assertThat(us.annexe().evidence().readings())
+        .extracting(EvidencePart.Reading::values)
+        .contains("11\u00a0°C");
+  }
+
+  @Test
+  void a_boat_without_photographs_or_prices_is_reported_too() {
+    var bare =
+        SedgeWarbler.survey(
+            text ->
+                text.replaceAll("(?s),\\s*\"photos\": \\[\\s*\\{.*?\\n  \\]", "")
+                    .replaceAll(",\\s*\"photos\": \\[[^\\]]*\\]", "")
+                    .replaceAll("(?m)^  \"prices\".*$", ""));
+    var report =
+        Report.of(
+            new Assessor(SedgeWarbler.CATALOGUE).assess(bare, java.util.List.of()),
+            WORDS,
+            Map.of(),
+            Options.USUAL);
+    assertThat(report.annexe().evidence().register()).isEmpty();
+    assertThat(report.plan().priced()).isFalse();
+  }
+
+  @Test
+  void one_year_is_told_in_the_singular() {
+    var phrases =
+        new Phrases(WORDS, Units.AS_RECORDED, SedgeWarbler.assessment("pre-purchase", 0).survey());
+    assertThat(phrases.quantity(Quantity.parse("1 a"))).isEqualTo("1\u00a0year");
+    assertThat(phrases.quantity(Quantity.parse("2 a"))).isEqualTo("2\u00a0years");
+  }
+
+  @Test
+  void the_same_survey_gives_the_same_report() {
+    assertThat(report("pre-purchase", 2)).isEqualTo(report("pre-purchase", 2));
+  }
+}
