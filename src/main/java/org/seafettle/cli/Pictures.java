@@ -1,9 +1,10 @@
 package org.seafettle.cli;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.seafettle.json.SurveySource;
+import org.seafettle.json.PhotoInspection;
 import org.seafettle.photo.Original;
 import org.seafettle.photo.Print;
 import org.seafettle.photo.PrintOrder;
@@ -13,47 +14,53 @@ import org.seafettle.problem.Refused;
 import org.seafettle.report.PhotoFacts;
 import org.seafettle.report.Photographs;
 import org.seafettle.survey.Photo;
+import org.seafettle.survey.Survey;
 
-/**
- * The photographs of a survey, ready for the page.
- *
- * @param facts what is known of each, by the photograph's id
- * @param prints the pictures to print, by the name under which the pages ask for them
- */
-record Pictures(Map<String, PhotoFacts> facts, Map<String, byte[]> prints) {
+/** The photographs of a survey: looked into while it is read, then made ready for the page. */
+final class Pictures implements PhotoInspection {
 
   /** A picture across the whole page at about 220 dots an inch. */
   private static final int LONGEST_EDGE = 1600;
 
-  /**
-   * Reads and prepares all photographs.
-   *
-   * @throws Refused with the faults of all that cannot be used
-   */
-  static Pictures of(SurveySource source, boolean keepMetadata) {
-    var survey = source.survey();
+  private final Map<String, Original> originals = new HashMap<>();
+
+  @Override
+  public void inspect(String file, byte[] bytes, Place place) {
+    originals.put(file, Original.read(bytes, place, file));
+  }
+
+  /** What is known of each photograph, by its id. */
+  Map<String, PhotoFacts> facts(Survey survey) {
     var facts = new LinkedHashMap<String, PhotoFacts>();
+    survey.photos().forEach(photo -> facts.put(photo.id(), PhotoFacts.of(original(photo), survey)));
+    return facts;
+  }
+
+  /**
+   * The pictures to print, by the name under which the pages ask for them.
+   *
+   * @throws Refused with the faults of all that only decoding shows
+   */
+  Map<String, byte[]> prints(Survey survey, boolean keepMetadata) {
     var prints = new LinkedHashMap<String, byte[]>();
     var problems = new ArrayList<Problem>();
-    for (int i = 0; i < survey.photos().size(); i++) {
-      var photo = survey.photos().get(i);
+    for (var photo : survey.photos()) {
+      var order = new PrintOrder(LONGEST_EDGE, Photographs.marks(photo), keepMetadata);
       try {
-        var original = original(source, photo, i);
-        facts.put(photo.id(), PhotoFacts.of(original, survey));
-        prints.put(
-            Photographs.name(survey, photo),
-            Print.of(original, new PrintOrder(LONGEST_EDGE, Photographs.marks(photo), keepMetadata))
-                .bytes());
+        prints.put(Photographs.name(survey, photo), Print.of(original(photo), order).bytes());
       } catch (Refused refused) {
         problems.addAll(refused.problems());
       }
     }
     Refused.ifAny(problems);
-    return new Pictures(facts, prints);
+    return prints;
   }
 
-  private static Original original(SurveySource source, Photo photo, int index) {
-    var place = Place.field(source.fileName(), "photos[" + index + "].file");
-    return Original.read(source.photo(photo), place, photo.file());
+  private Original original(Photo photo) {
+    var original = originals.get(photo.file());
+    if (original == null) {
+      throw new IllegalStateException(photo.file() + " was not looked into");
+    }
+    return original;
   }
 }

@@ -75,29 +75,36 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     var typefaces = new Typefaces();
+    var printer = Ahead.make(() -> PdfPrinter.awake(typefaces));
     var supplied = templates.map(Templates::with).orElseGet(Templates::supplied);
 
     console.progress("reading the survey");
     var catalogue = CatalogueReader.supplied();
-    var source = new SurveyReader(catalogue, typefaces::covers).read(path);
-    var pictures = Pictures.of(source, keepMetadata);
+    var pictures = new Pictures();
+    var source = new SurveyReader(catalogue, typefaces::covers).read(path, pictures);
+    var survey = source.survey();
+    var prints = Ahead.make(() -> pictures.prints(survey, keepMetadata));
+
     console.progress("judging");
-    var assessment = new Assessor(catalogue).assess(source.survey(), earlier(source));
+    var assessment = new Assessor(catalogue).assess(survey, earlier(source));
+    var data = AssessmentWriter.write(assessment, Version.text());
+
+    console.progress("setting the pages");
     var report =
         Report.of(
             assessment,
             supplied.words("en"),
-            pictures.facts(),
+            pictures.facts(survey),
             new Options(Units.AS_RECORDED, Paper.A4, draft));
-    console.progress("setting the pages");
     var xhtml = new Typesetter(supplied).set(report);
+
     console.progress("printing");
-    var data = AssessmentWriter.write(assessment, Version.text());
     var pdf =
-        new PdfPrinter(typefaces)
+        printer
+            .get()
             .print(
                 xhtml,
-                pictures.prints(),
+                prints.get(),
                 attachments(source, data),
                 DocumentMetadata.of(report, assessment));
 

@@ -38,8 +38,9 @@ final class ValidateCommand implements Callable<Integer> {
     var problems = new ArrayList<Problem>();
     for (var path : paths) {
       try {
-        var source = reader.read(path);
-        Pictures.of(source, false);
+        var pictures = new Pictures();
+        var source = reader.read(path, pictures);
+        pictures.prints(source.survey(), false);
         source.remarks().forEach(remark -> console.remark(remark.toString()));
         console.say(path + ": no faults");
       } catch (Refused refused) {

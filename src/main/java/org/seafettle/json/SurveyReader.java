@@ -43,10 +43,19 @@ public final class SurveyReader {
    * @throws Refused with every fault of all of them
    */
   public SurveySource read(Path path) {
+    return read(path, PhotoInspection.NONE);
+  }
+
+  /**
+   * The same, looking into each of its photographs on the way.
+   *
+   * @throws Refused with every fault of the survey, the earlier ones and the photographs
+   */
+  public SurveySource read(Path path, PhotoInspection inspection) {
     var folder = open(path);
     var json = folder.survey();
     var reading = new Reading(DocumentParser.parse(folder.fileName(), json));
-    PhotoFiles.look(reading.root, folder);
+    PhotoFiles.look(reading.root, folder, inspection);
     var earlier = new EarlierSurveys(folder, this::alone).read(reading.root, reading.survey);
     reading.faults.addAll(earlier.problems());
     return new SurveySource(reading.survey(), json, folder, reading.remarks(), earlier.sources());
@@ -56,7 +65,7 @@ public final class SurveyReader {
   private SurveySource alone(SurveyFolder folder) {
     var json = folder.survey();
     var reading = new Reading(DocumentParser.parse(folder.fileName(), json));
-    PhotoFiles.look(reading.root, folder);
+    PhotoFiles.look(reading.root, folder, PhotoInspection.NONE);
     return new SurveySource(reading.survey(), json, folder, reading.remarks(), List.of());
   }
 

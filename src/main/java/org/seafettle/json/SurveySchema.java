@@ -1,7 +1,6 @@
 package org.seafettle.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -74,9 +73,13 @@ final class SurveySchema {
         .getSchema(node);
   }
 
+  /** Read by the parser of surveys, so that none other has to be woken at the start. */
   static ObjectNode resource(String name) {
     try (var in = SurveySchema.class.getResourceAsStream(name)) {
-      return (ObjectNode) JsonMapper.builder().build().readTree(in);
+      if (in == null) {
+        throw new IllegalStateException("The program lacks " + name + ". Install it anew.");
+      }
+      return (ObjectNode) DocumentParser.parse(name, in.readAllBytes()).root();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

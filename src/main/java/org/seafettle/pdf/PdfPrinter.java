@@ -52,6 +52,16 @@ public final class PdfPrinter {
   }
 
   /**
+   * A printer that has printed a page already, which nobody sees: its classes and typefaces are
+   * loaded then. Worth it where that can go on beside something else.
+   */
+  public static PdfPrinter awake(Typefaces typefaces) {
+    var printer = new PdfPrinter(typefaces);
+    printer.print(FirstPage.XHTML, FirstPage.PICTURES, List.of(), FirstPage.METADATA);
+    return printer;
+  }
+
+  /**
    * Prints one document.
    *
    * @param xhtml well-formed, with styles inside

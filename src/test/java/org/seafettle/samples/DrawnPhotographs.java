@@ -140,9 +140,10 @@ final class DrawnPhotographs {
         tall(
             folder + "battery-voltage.jpg",
             meter("12.74", "V"),
-            Taken.at("2026:10:30 08:01:05").offset(WINTER)),
+            Taken.at(day + "08:01:05").offset(WINTER)),
         tall(folder + "seacock.jpg", seacock(false), Taken.at(day + "13:40:18").offset(WINTER)),
-        wide(folder + "shaft-gland.jpg", shaftGland(3), day + "13:55:46", WINTER),
+        // afloat, before she was hauled out two days earlier
+        wide(folder + "shaft-gland.jpg", shaftGland(3), "2026:10:27 16:05:46", WINTER),
         tall(
             folder + "extinguisher.jpg",
             extinguisher(0.5),
