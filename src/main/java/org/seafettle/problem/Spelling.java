@@ -13,18 +13,27 @@ public final class Spelling {
 
   /**
    * The known word nearest to what was written, if one is near enough to be worth naming: at most
-   * one edit for every three letters begun. Among equally near words the alphabetically first.
+   * one edit for every three letters, or the same letters with two of them swapped. Among equally
+   * near words the alphabetically first.
    */
   public static Optional<String> nearest(String written, Collection<String> known) {
-    int most = (written.length() + 2) / 3;
-    var distance = new LevenshteinDistance(most);
     var lower = written.toLowerCase(Locale.ROOT);
+    int most = Math.max(1, written.length() / 3);
     return known.stream()
-        .filter(word -> distance.apply(lower, word.toLowerCase(Locale.ROOT)) >= 0)
+        .filter(word -> edits(lower, word) <= most || isSwapped(lower, word))
         .min(
-            Comparator.<String>comparingInt(
-                    word -> distance.apply(lower, word.toLowerCase(Locale.ROOT)))
+            Comparator.<String>comparingInt(word -> edits(lower, word))
                 .thenComparing(Comparator.naturalOrder()));
+  }
+
+  private static int edits(String lower, String word) {
+    return LevenshteinDistance.getDefaultInstance().apply(lower, word.toLowerCase(Locale.ROOT));
+  }
+
+  private static boolean isSwapped(String lower, String word) {
+    var other = word.toLowerCase(Locale.ROOT);
+    return edits(lower, word) == 2
+        && lower.chars().sorted().boxed().toList().equals(other.chars().sorted().boxed().toList());
   }
 
   /** {@code Did you mean "bilge"?} where a word is near, else the list of what is known. */
