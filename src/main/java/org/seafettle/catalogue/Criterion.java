@@ -167,7 +167,9 @@ public sealed interface Criterion
       ToDoubleFunction<Quantity> value = q -> q.in(reading.unit());
       double highest = all.stream().mapToDouble(value).max().orElseThrow();
       double lowest = all.stream().mapToDouble(value).min().orElseThrow();
-      double apart = relative ? 100 * (highest - lowest) / highest : highest - lowest;
+      // nothing in any cylinder is as far apart from sound as can be
+      double share = highest == 0 ? 100 : 100 * (highest - lowest) / highest;
+      double apart = relative ? share : highest - lowest;
       return limits.hold(
           facts,
           reading.name(),

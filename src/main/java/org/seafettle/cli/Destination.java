@@ -36,7 +36,7 @@ final class Destination {
     var beside = new LinkedHashMap<Path, Path>();
     try {
       for (var file : files.entrySet()) {
-        var temporary = Files.createTempFile(folder, ".", ".part");
+        var temporary = folder.resolve("." + file.getKey() + "." + process() + ".part");
         beside.put(folder.resolve(file.getKey()), temporary);
         Files.write(temporary, file.getValue());
       }
@@ -50,6 +50,11 @@ final class Destination {
         Files.deleteIfExists(temporary);
       }
     }
+  }
+
+  /** Two runs at once must not write into one file. */
+  private static long process() {
+    return ProcessHandle.current().pid();
   }
 
   private static Placed place(Path temporary, Path target) throws IOException {

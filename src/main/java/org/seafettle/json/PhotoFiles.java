@@ -21,6 +21,9 @@ final class PhotoFiles {
       file.blame(wrong.get().fault(), wrong.get().remedy());
       return;
     }
+    if (inspection == PhotoInspection.NONE) {
+      return;
+    }
     try {
       inspection.inspect(path, folder.read(path), file.faults().place(file.path()));
     } catch (Refused refused) {

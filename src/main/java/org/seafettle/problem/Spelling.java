@@ -13,10 +13,10 @@ public final class Spelling {
 
   /**
    * The known word nearest to what was written, if one is near enough to be worth naming: at most
-   * one edit for every three letters. Among equally near words the alphabetically first.
+   * one edit for every three letters begun. Among equally near words the alphabetically first.
    */
   public static Optional<String> nearest(String written, Collection<String> known) {
-    int most = Math.max(1, written.length() / 3);
+    int most = (written.length() + 2) / 3;
     var distance = new LevenshteinDistance(most);
     var lower = written.toLowerCase(Locale.ROOT);
     return known.stream()

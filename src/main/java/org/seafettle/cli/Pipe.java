@@ -1,0 +1,105 @@
+package org.seafettle.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.seafettle.assessment.Assessor;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.html.Templates;
+import org.seafettle.html.Typesetter;
+import org.seafettle.json.AssessmentWriter;
+import org.seafettle.json.CatalogueReader;
+import org.seafettle.json.SurveyReader;
+import org.seafettle.json.SurveySource;
+import org.seafettle.pdf.Attachment;
+import org.seafettle.pdf.PdfPrinter;
+import org.seafettle.pdf.Relationship;
+import org.seafettle.pdf.Typefaces;
+import org.seafettle.problem.Problem;
+import org.seafettle.report.Options;
+import org.seafettle.report.Report;
+import org.seafettle.report.Words;
+
+/** The way of a survey through the house: read, assess, compose, typeset, print. */
+public final class Pipe {
+
+  private final Ahead<PdfPrinter> printer;
+  private final Typesetter typesetter;
+  private final Words words;
+  private final Catalogue catalogue;
+  private final SurveyReader reader;
+  private final Options options;
+  private final boolean keepMetadata;
+
+  /**
+   * @param templates what the pages are set with
+   * @param options how they are set
+   * @param keepMetadata whether the printed photographs keep what the camera wrote down
+   */
+  public Pipe(Templates templates, Options options, boolean keepMetadata) {
+    var typefaces = new Typefaces();
+    this.printer = Ahead.make(() -> PdfPrinter.awake(typefaces));
+    this.typesetter = new Typesetter(templates);
+    this.words = templates.words("en");
+    this.catalogue = CatalogueReader.supplied();
+    this.reader = new SurveyReader(catalogue, typefaces::covers);
+    this.options = options;
+    this.keepMetadata = keepMetadata;
+  }
+
+  /**
+   * A finished report.
+   *
+   * @param name of its files, without an ending
+   * @param pdf the report
+   * @param assessment the same as JSON
+   * @param xhtml the pages as they were printed
+   * @param remarks what is no fault but worth a second look
+   */
+  public record Made(
+      String name, byte[] pdf, byte[] assessment, String xhtml, List<Problem> remarks) {}
+
+  /**
+   * Makes the report of a survey.
+   *
+   * @param step told what is being done
+   * @throws org.seafettle.problem.Refused with every fault of the survey
+   */
+  public Made make(Path path, Consumer<String> step) {
+    step.accept("reading the survey");
+    var pictures = new Pictures();
+    var source = reader.read(path, pictures);
+    var survey = source.survey();
+    var prints = Ahead.make(() -> pictures.prints(survey, keepMetadata));
+
+    step.accept("judging");
+    var earlier = source.earlier().stream().map(SurveySource::survey).toList();
+    var assessment = new Assessor(catalogue).assess(survey, earlier);
+    var data = AssessmentWriter.write(assessment, Version.text());
+
+    step.accept("setting the pages");
+    var report = Report.of(assessment, words, pictures.facts(survey), options);
+    var xhtml = typesetter.set(report);
+
+    step.accept("printing");
+    var metadata = DocumentMetadata.of(report, assessment);
+    var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
+    return new Made(FileName.of(survey), pdf, data, xhtml, source.remarks());
+  }
+
+  private static List<Attachment> attachments(SurveySource source, byte[] assessment) {
+    return List.of(
+        new Attachment(
+            "survey.json",
+            "application/json",
+            "The survey as it was recorded",
+            Relationship.SOURCE,
+            source.json()),
+        new Attachment(
+            "assessment.json",
+            "application/json",
+            "The assessment that this report prints",
+            Relationship.DATA,
+            assessment));
+  }
+}
