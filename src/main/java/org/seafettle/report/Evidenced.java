@@ -52,10 +52,15 @@ final class Evidenced {
       rows.add("means", rows.seen.outcome().saying().means());
     }
     rows.raised();
-    rows.causes();
     if (rows.seen.outcome().advice().filter(Outcome.Advice::requiredByLaw).isPresent()) {
       rows.add("law", m.words().say("law.required"));
     }
+    return rows.rows;
+  }
+
+  static List<Row> causes(Manuscript m, Result finding) {
+    var rows = new Evidenced(m, finding);
+    rows.causes();
     return rows.rows;
   }
 

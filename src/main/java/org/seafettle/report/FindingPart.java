@@ -18,6 +18,7 @@ import org.seafettle.survey.Finding;
  * @param scaleCaption what the scale shows
  * @param found the facts
  * @param judged the opinion
+ * @param causes what several findings together point to
  * @param action what to do, what it does to the index, and what can hurt while doing it
  * @param photos the photographs
  */
@@ -27,12 +28,14 @@ public record FindingPart(
     String scaleCaption,
     List<Row> found,
     List<Row> judged,
+    List<Row> causes,
     ActionPart action,
     List<PhotoPart> photos) {
 
   public FindingPart {
     found = List.copyOf(found);
     judged = List.copyOf(judged);
+    causes = List.copyOf(causes);
     photos = List.copyOf(photos);
   }
 
@@ -78,6 +81,7 @@ public record FindingPart(
         reading.map(ReadingScale::caption).orElse(""),
         Evidenced.found(m, finding, reading),
         Evidenced.judged(m, finding, reading),
+        Evidenced.causes(m, finding),
         action(m, finding),
         m.photographs().of(ids, Phrases.capital(m.headline(finding))));
   }

@@ -1,18 +1,19 @@
 package org.seafettle.report;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import org.seafettle.assessment.NextLook;
 import org.seafettle.assessment.Sighting;
-import org.seafettle.survey.Component;
+import org.seafettle.catalogue.Subsystem;
 
 /**
  * What was not seen.
  *
  * @param looks the expected checks that were not seen in full, the most telling first
  * @param notAboard what does not exist on this boat, with the surveyor's reason
- * @param furtherTests what could be tested besides
+ * @param furtherTests what could be tested besides, by subsystem
  */
 public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furtherTests) {
 
@@ -95,13 +96,20 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
     return rows;
   }
 
+  /** There are many, so only their names are told; the catalogue tells how each is done. */
   private static List<Row> furtherTests(Manuscript m) {
-    return m.assessment().plan().furtherTests().stream()
-        .map(c -> Row.of(title(m, c.guidance().title(), c.on()), c.guidance().why()))
+    var bySubsystem = new EnumMap<Subsystem, List<String>>(Subsystem.class);
+    for (var check : m.assessment().plan().furtherTests()) {
+      bySubsystem
+          .computeIfAbsent(check.subsystem(), s -> new ArrayList<>())
+          .add(check.guidance().title());
+    }
+    return bySubsystem.entrySet().stream()
+        .map(
+            e ->
+                Row.of(
+                    Phrases.capital(SubsystemRow.name(m, e.getKey())),
+                    String.join("; ", e.getValue()) + "."))
         .toList();
-  }
-
-  private static String title(Manuscript m, String title, Component.Kind on) {
-    return m.words().say("further." + on.name().toLowerCase(java.util.Locale.ROOT), title);
   }
 }

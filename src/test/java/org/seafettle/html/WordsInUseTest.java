@@ -61,8 +61,7 @@ class WordsInUseTest {
           Map.entry("boat.water", List.of(Water.values())),
           Map.entry("reason", List.of(Reason.Kind.values())),
           Map.entry("the", List.of(Component.Kind.values())),
-          Map.entry("title", List.of(Component.Kind.values())),
-          Map.entry("further", List.of(Component.Kind.values())));
+          Map.entry("title", List.of(Component.Kind.values())));
 
   /** Further keys that are put together, each with the place that does so. */
   private static final Set<String> COMPOSED =
