@@ -2,30 +2,22 @@ package org.seafettle.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
-import org.seafettle.survey.MakersLimit;
 
 /**
  * How a check is judged. Each kind turns the facts into one number and the limits that hold for it;
  * a choice needs no number, since the surveyor's word is the outcome.
  */
-public sealed interface Criterion
-    permits Criterion.Choice, Criterion.Scale, Criterion.Derived, Criterion.Spread, Interval {
+public sealed interface Criterion permits Criterion.Choice, Criterion.Numbered, Interval {
 
   /** The readings that a finding may give. */
   List<ReadingSpec> readings();
 
   /** The names of the outcomes that the number can lead to. */
   List<String> reachable();
-
-  /** The limits of the number; an interval and a choice have none of this kind. */
-  default Optional<Limits> onNumber() {
-    return Optional.empty();
-  }
 
   /**
    * The number and its limits.
@@ -54,27 +46,36 @@ public sealed interface Criterion
     }
   }
 
+  /** A number that is held against limits. */
+  sealed interface Numbered extends Criterion permits Scale, Derived, Spread {
+
+    Limits limits();
+
+    /** The unit of the number and its limits. */
+    MeasuredUnit unit();
+
+    @Override
+    default List<String> reachable() {
+      return limits().reachable();
+    }
+  }
+
   /**
    * A reading on a scale.
    *
    * @param reading what is read
    * @param limits the limits; without a case that covers, only the maker's limit can judge
    */
-  record Scale(ReadingSpec reading, Limits limits) implements Criterion {
+  record Scale(ReadingSpec reading, Limits limits) implements Numbered {
+
+    @Override
+    public MeasuredUnit unit() {
+      return reading.unit();
+    }
 
     @Override
     public List<ReadingSpec> readings() {
       return List.of(reading);
-    }
-
-    @Override
-    public List<String> reachable() {
-      return limits.reachable();
-    }
-
-    @Override
-    public Optional<Limits> onNumber() {
-      return Optional.of(limits);
     }
 
     @Override
@@ -100,20 +101,10 @@ public sealed interface Criterion
    */
   record Derived(
       Derivation derivation, List<ReadingSpec> readings, MeasuredUnit unit, Limits limits)
-      implements Criterion {
+      implements Numbered {
 
     public Derived {
       readings = List.copyOf(readings);
-    }
-
-    @Override
-    public List<String> reachable() {
-      return limits.reachable();
-    }
-
-    @Override
-    public Optional<Limits> onNumber() {
-      return Optional.of(limits);
     }
 
     @Override
@@ -141,21 +132,11 @@ public sealed interface Criterion
    * @param limits the limits of the difference
    */
   record Spread(ReadingSpec reading, boolean relative, MeasuredUnit unit, Limits limits)
-      implements Criterion {
+      implements Numbered {
 
     @Override
     public List<ReadingSpec> readings() {
       return List.of(reading);
-    }
-
-    @Override
-    public List<String> reachable() {
-      return limits.reachable();
-    }
-
-    @Override
-    public Optional<Limits> onNumber() {
-      return Optional.of(limits);
     }
 
     @Override
@@ -177,63 +158,6 @@ public sealed interface Criterion
           unit,
           OptionalDouble.empty(),
           all.stream().map(q -> new Measure.Shown(reading.name(), q)).toList());
-    }
-  }
-
-  /**
-   * The limits of a number: the catalogue's by case, and what a maker's limit leads to.
-   *
-   * @param steps the catalogue's own
-   * @param belowMaker the outcome below the lowest value that the maker allows
-   * @param withinMaker the outcome where the maker's limit is kept
-   * @param aboveMaker the outcome above the highest value that the maker allows
-   */
-  record Limits(
-      Cases<Steps> steps,
-      Optional<String> belowMaker,
-      Optional<String> withinMaker,
-      Optional<String> aboveMaker) {
-
-    List<String> reachable() {
-      var names = new ArrayList<String>();
-      steps.cases().forEach(c -> names.addAll(c.value().names()));
-      List.of(belowMaker, withinMaker, aboveMaker).forEach(name -> name.ifPresent(names::add));
-      return names.stream().distinct().toList();
-    }
-
-    Measure hold(
-        Facts facts,
-        String name,
-        double value,
-        MeasuredUnit unit,
-        OptionalDouble uncertainty,
-        List<Measure.Shown> shown) {
-      var maker = facts.makersLimit().filter(limit -> makers(limit, unit).isPresent());
-      var holding =
-          maker
-              .flatMap(limit -> makers(limit, unit))
-              .or(() -> steps.pick(facts.survey(), facts.component()))
-              .orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
-      return new Measure(name, value, unit, uncertainty, holding, maker, shown, Optional.empty());
-    }
-
-    /** The steps that a maker's limit makes, where this check can use one. */
-    private Optional<Steps> makers(MakersLimit limit, MeasuredUnit unit) {
-      var names = new ArrayList<String>();
-      var edges = new ArrayList<Double>();
-      if (withinMaker.isEmpty()) {
-        return Optional.empty();
-      }
-      names.add(withinMaker.get());
-      if (limit.lowest().isPresent() && belowMaker.isPresent()) {
-        names.add(0, belowMaker.get());
-        edges.add(limit.lowest().get().in(unit));
-      }
-      if (limit.highest().isPresent() && aboveMaker.isPresent()) {
-        names.add(aboveMaker.get());
-        edges.add(limit.highest().get().in(unit));
-      }
-      return edges.isEmpty() ? Optional.empty() : Optional.of(new Steps(names, edges));
     }
   }
 

@@ -108,7 +108,7 @@ final class Explanation {
       lines.addAll(Layout.paragraph("  share used up: ", steps(interval.steps())));
       return;
     }
-    var limits = criterion.onNumber().orElseThrow();
+    var limits = ((Criterion.Numbered) criterion).limits();
     for (var steps : limits.steps().cases()) {
       lines.addAll(Layout.paragraph("  ", steps(steps.value()) + scope(steps.scope())));
     }

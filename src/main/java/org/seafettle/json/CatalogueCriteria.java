@@ -10,6 +10,7 @@ import org.seafettle.catalogue.Condition;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.Derivation;
 import org.seafettle.catalogue.Interval;
+import org.seafettle.catalogue.Limits;
 import org.seafettle.catalogue.ReadingSpec;
 import org.seafettle.catalogue.Steps;
 import org.seafettle.problem.Refused;
@@ -141,11 +142,11 @@ final class CatalogueCriteria {
     }
   }
 
-  private static Criterion.Limits limits(CatalogueEntry entry) {
+  private static Limits limits(CatalogueEntry entry) {
     var maker = entry.entry("maker").map(m -> m.only("below", "within", "above"));
     Function<String, Optional<String>> name =
         field -> maker.filter(m -> m.has(field)).map(m -> m.text(field));
-    return new Criterion.Limits(
+    return new Limits(
         byCase(entry), name.apply("below"), name.apply("within"), name.apply("above"));
   }
 

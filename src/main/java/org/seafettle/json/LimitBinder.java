@@ -6,7 +6,6 @@ import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.Interval;
 import org.seafettle.quantity.Kind;
-import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.MakersLimit;
 
@@ -59,38 +58,20 @@ final class LimitBinder {
 
   /** A limit of a reading, in the kind of the number that the check is judged by. */
   private static Optional<Quantity> edge(Field field, Optional<Check> check) {
-    var unit = check.flatMap(c -> judgedIn(c.criterion()));
+    var unit = check.flatMap(c -> numbered(c.criterion())).map(Criterion.Numbered::unit);
     return unit.isEmpty() ? Optional.empty() : ReadingBinder.value(field, unit.get());
   }
 
-  private static Optional<MeasuredUnit> judgedIn(Criterion criterion) {
-    if (criterion instanceof Criterion.Scale scale) {
-      return Optional.of(scale.reading().unit());
-    }
-    if (criterion instanceof Criterion.Derived derived) {
-      return Optional.of(derived.unit());
-    }
-    return criterion instanceof Criterion.Spread spread
-        ? Optional.of(spread.unit())
-        : Optional.empty();
-  }
-
-  private static Optional<Criterion.Limits> limitsOf(Criterion criterion) {
-    if (criterion instanceof Criterion.Scale scale) {
-      return Optional.of(scale.limits());
-    }
-    if (criterion instanceof Criterion.Derived derived) {
-      return Optional.of(derived.limits());
-    }
-    return criterion instanceof Criterion.Spread spread
-        ? Optional.of(spread.limits())
+  private static Optional<Criterion.Numbered> numbered(Criterion criterion) {
+    return criterion instanceof Criterion.Numbered numbered
+        ? Optional.of(numbered)
         : Optional.empty();
   }
 
   /** Blames what the check could make no use of, lest it be lost in silence. */
   private static void usable(Field limit, Check check) {
     boolean falls = check.criterion() instanceof Interval;
-    var limits = limitsOf(check.criterion());
+    var limits = numbered(check.criterion()).map(Criterion.Numbered::limits);
     unusable(limit.child("hours"), falls, "does not fall due after hours of running");
     unusable(limit.child("months"), falls, "does not fall due after months");
     unusable(

@@ -12,7 +12,7 @@ public final class WarmLoop {
   private WarmLoop() {}
 
   public static void main(String[] arguments) {
-    int warmUp = 40;
+    int warmUp = 150;
     var times = new double[30];
     var pipe = new Pipe(Templates.supplied(), Options.USUAL, false);
     for (int i = -warmUp; i < times.length; i++) {

@@ -55,7 +55,7 @@ final class CatalogueGaps {
     }
   }
 
-  private void limits(Criterion.Limits limits) {
+  private void limits(Limits limits) {
     limits.steps().cases().forEach(c -> edges(c.value()));
     maker(limits.belowMaker());
     maker(limits.withinMaker());
