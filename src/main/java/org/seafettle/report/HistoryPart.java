@@ -170,7 +170,7 @@ public record HistoryPart(
         TrendLine.of(m, series, name),
         series.enough()
             ? m.words().count("trend.enough", series.points().size())
-            : m.words().say("trend.few", Integer.toString(Series.FEWEST_SEASONS)));
+            : m.words().say("trend.few"));
   }
 
   private static String name(Manuscript m, Series series) {
