@@ -1,6 +1,7 @@
 package org.seafettle.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -142,7 +143,29 @@ class ScoringTest {
     var grade = new Grade(index, index, 1, true);
     assertThat(grade.word()).isEqualTo(word);
     assertThat(ConditionWord.of(grade.printed())).isEqualTo(word);
+    assertThat(ConditionWord.of(grade.printedAtWorst())).isEqualTo(word);
+    assertThat(index).isGreaterThanOrEqualTo(word.from());
+    assertThat(ConditionWord.of(word.from())).isEqualTo(word);
+    assertThat(grade.certain()).isTrue();
     assertThat(word.zone()).isEqualTo(zone);
+  }
+
+  @Test
+  void a_range_is_told_with_both_its_ends_rounded_down() {
+    var grade = new Grade(28.9, 84.6, 0.8, true);
+    assertThat(grade.certain()).isFalse();
+    assertThat(grade.printed()).isEqualTo(84);
+    assertThat(grade.printedAtWorst()).isEqualTo(28);
+    assertThat(grade.word().word()).isEqualTo("very-good");
+    assertThat(grade.wordAtWorst().word()).isEqualTo("poor");
+  }
+
+  @Test
+  void no_range_runs_backwards_or_off_the_scale() {
+    assertThatIllegalArgumentException().isThrownBy(() -> new Grade(50, 40, 1, true));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Grade(-1, 40, 1, true));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Grade(1, 101, 1, true));
+    assertThatIllegalArgumentException().isThrownBy(() -> ConditionWord.of(100.5));
   }
 
   @Test
