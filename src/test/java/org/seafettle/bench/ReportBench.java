@@ -34,13 +34,15 @@ public final class ReportBench {
     System.out.println("|---|---|---|");
     row("one report, cold", cold);
     browser().ifPresent(program -> rowOfBrowser(program, survey));
-    double warm = warm(survey);
+    rowOfWarm("one report after another, warm, on one thread", warm(survey, List.of()));
+    rowOfWarm(
+        "the same with the compiler and the collector on the same core",
+        warm(survey, List.of("taskset", "-c", "0")));
+  }
+
+  private static void rowOfWarm(String what, double seconds) {
     System.out.println(
-        String.format(
-            Locale.ROOT,
-            "| one report, warm, one thread | %.2f (%.1f a second) | |",
-            warm,
-            1 / warm));
+        String.format(Locale.ROOT, "| %s | %.2f (%.1f a second) | |", what, seconds, 1 / seconds));
   }
 
   private static String out() {
@@ -101,23 +103,21 @@ public final class ReportBench {
         .findFirst();
   }
 
-  private static double warm(Path survey) throws IOException, InterruptedException {
+  private static double warm(Path survey, List<String> before)
+      throws IOException, InterruptedException {
     var log = FOLDER.resolve("warm.txt");
-    var command =
+    var command = new ArrayList<>(before);
+    command.addAll(
         List.of(
-            "taskset",
-            "-c",
-            "0",
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:+UseSerialGC",
-            "-XX:ActiveProcessorCount=1",
             "-Xmx512m",
             "-cp",
             Path.of("target/test-classes").toAbsolutePath()
                 + File.pathSeparator
                 + LAUNCHER.getParent().resolveSibling("lib").resolve("*"),
             WarmLoop.class.getName(),
-            survey.toString());
+            survey.toString()));
     var process =
         new ProcessBuilder(command).redirectOutput(log.toFile()).redirectErrorStream(true).start();
     if (process.waitFor() != 0) {
