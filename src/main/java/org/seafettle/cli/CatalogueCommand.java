@@ -1,14 +1,9 @@
 package org.seafettle.cli;
 
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.seafettle.catalogue.Catalogue;
-import org.seafettle.catalogue.Check;
-import org.seafettle.catalogue.FindingClass;
-import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.json.CatalogueReader;
-import org.seafettle.survey.Word;
 import picocli.CommandLine.Command;
 
 /** Lists the catalogue. */
@@ -53,19 +48,14 @@ final class CatalogueCommand implements Callable<Integer> {
     int title = checks.stream().mapToInt(c -> c.guidance().title().length()).max().orElse(0);
     console.say(subsystem.word());
     for (var check : checks) {
+      var words = new CheckInWords(check);
       console.say(
           Layout.line(
               "  " + Layout.pad(check.id(), widest),
               Layout.pad(check.guidance().title(), title),
-              Layout.pad(Layout.spoken(gravest(check)), 10),
-              check.expected().stream().map(Word::word).collect(Collectors.joining(", "))));
+              Layout.pad(words.gravest(), 10),
+              words.expected()));
     }
     console.say("");
-  }
-
-  private static FindingClass gravest(Check check) {
-    return check.outcomes().stream()
-        .map(Outcome::findingClass)
-        .reduce(FindingClass.OK, FindingClass::worse);
   }
 }

@@ -3,7 +3,6 @@ package org.seafettle.cli;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.text.WordUtils;
-import org.seafettle.survey.Word;
 
 /** Columns and paragraphs for a terminal. */
 final class Layout {
@@ -19,10 +18,6 @@ final class Layout {
 
   static String line(String... columns) {
     return String.join("  ", columns).stripTrailing();
-  }
-
-  static String spoken(Word word) {
-    return word.word().replace('-', ' ');
   }
 
   /** A paragraph with a lead on its first line and the other lines under its text. */
