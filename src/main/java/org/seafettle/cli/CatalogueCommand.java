@@ -1,10 +1,12 @@
 package org.seafettle.cli;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.json.CatalogueReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Lists the catalogue. */
 @Command(
@@ -17,7 +19,27 @@ import picocli.CommandLine.Command;
     mixinStandardHelpOptions = true)
 final class CatalogueCommand implements Callable<Integer> {
 
+  /** How the catalogue is laid out. */
+  enum Format {
+    TEXT,
+    MARKDOWN;
+
+    /** As it is written on the command line. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   private final Console console;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description =
+          "${COMPLETION-CANDIDATES}: a list for the terminal, or a page of reference with every"
+              + " check, pattern and source (default: ${DEFAULT-VALUE}).")
+  private Format format = Format.TEXT;
 
   CatalogueCommand(Console console) {
     this.console = console;
@@ -26,6 +48,14 @@ final class CatalogueCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     var catalogue = CatalogueReader.supplied();
+    switch (format) {
+      case TEXT -> list(catalogue);
+      case MARKDOWN -> new ReferencePage(catalogue).lines().forEach(console::say);
+    }
+    return ExitCode.DONE.code();
+  }
+
+  private void list(Catalogue catalogue) {
     for (var subsystem : Subsystem.values()) {
       list(catalogue, subsystem);
     }
@@ -39,7 +69,6 @@ final class CatalogueCommand implements Callable<Integer> {
             + catalogue.digest().substring(0, 12)
             + ". Try: seafettle explain "
             + catalogue.checks().get(0).id());
-    return ExitCode.DONE.code();
   }
 
   private void list(Catalogue catalogue, Subsystem subsystem) {

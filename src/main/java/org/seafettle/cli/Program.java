@@ -50,6 +50,7 @@ public final class Program implements Runnable {
             .setErr(console.err())
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
             .setUsageHelpAutoWidth(true)
+            .setCaseInsensitiveEnumValuesAllowed(true)
             .setExecutionExceptionHandler(this::failed)
             .setParameterExceptionHandler(this::misunderstood);
   }

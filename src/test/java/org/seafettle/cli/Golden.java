@@ -14,13 +14,21 @@ final class Golden {
   private Golden() {}
 
   static void assertSays(String name, String said) throws IOException {
-    var file = FOLDER.resolve(name + ".txt");
+    hold(FOLDER.resolve(name + ".txt"), said, "mvn test");
+  }
+
+  /**
+   * Compares with any file.
+   *
+   * @param command what to run, with the property that writes the file anew, if the change is meant
+   */
+  static void hold(Path file, String said, String command) throws IOException {
     if (Boolean.getBoolean("seafettle.rebaseline")) {
-      Files.createDirectories(FOLDER);
+      Files.createDirectories(file.getParent());
       Files.writeString(file, said);
     }
-    assertThat(said)
-        .as("what stands in %s; if it may change: mvn test -Dseafettle.rebaseline=true", file)
-        .isEqualTo(Files.readString(file));
+    assertThat(Files.exists(file) ? Files.readString(file) : "")
+        .as("%s is stale; if it may change: %s -Dseafettle.rebaseline=true", file, command)
+        .isEqualTo(said);
   }
 }
