@@ -1,5 +1,6 @@
 package org.seafettle.assessment;
 
+import java.util.Comparator;
 import java.util.List;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Check;
@@ -33,11 +34,14 @@ public record Assessment(
     causes = List.copyOf(causes);
   }
 
-  /** The findings, by number. */
+  /** The findings, the gravest first, then by number. */
   public List<Result> findings() {
     return results.stream()
         .filter(r -> r.number().isPresent())
-        .sorted(java.util.Comparator.comparingInt(r -> r.number().getAsInt()))
+        .sorted(
+            Comparator.comparing((Result r) -> r.seen().orElseThrow().found())
+                .reversed()
+                .thenComparing(r -> r.number().orElseThrow()))
         .toList();
   }
 

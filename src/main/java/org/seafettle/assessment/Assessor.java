@@ -1,5 +1,6 @@
 package org.seafettle.assessment;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,9 +29,25 @@ public final class Assessor {
    * @param earlier surveys of the same boat, in any order; judged by today's catalogue too
    */
   public Assessment assess(Survey survey, List<Survey> earlier) {
+    var book = new FindingBook();
+    var past = new ArrayList<History.Past>();
+    for (var then : oldestFirst(earlier)) {
+      var judged = judge(then, book, past, List.of());
+      book.enter(judged.results(), then.occasion().date());
+      past.add(new History.Past(then.occasion().id(), then.occasion().date(), judged.engines()));
+    }
+    return judge(survey, book, past, Series.of(survey, earlier));
+  }
+
+  private static List<Survey> oldestFirst(List<Survey> surveys) {
+    return surveys.stream().sorted(Comparator.comparing(s -> s.occasion().date())).toList();
+  }
+
+  private Assessment judge(
+      Survey survey, FindingBook book, List<History.Past> past, List<Series> series) {
     var seen = Looks.of(survey, catalogue);
     var causes = Causes.of(survey, catalogue, seen);
-    var results = numbered(Causes.raise(seen, causes));
+    var results = book.number(Causes.raise(seen, causes));
     var engines = new Grading(survey, results).engines();
     var tasks = Tasks.of(survey, results, engines);
     var plan =
@@ -43,17 +60,7 @@ public final class Assessor {
         verdict(results, engines),
         Causes.from(causes, results),
         plan,
-        history(survey, earlier));
-  }
-
-  /** Numbers the findings, gravest first, then in the catalogue's order. */
-  private static List<Result> numbered(List<Result> results) {
-    var order =
-        results.stream()
-            .filter(Result::reports)
-            .sorted(Comparator.comparing((Result r) -> r.seen().orElseThrow().found()).reversed())
-            .toList();
-    return results.stream().map(r -> r.reports() ? r.numbered(order.indexOf(r) + 1) : r).toList();
+        new History(past, book.follow(survey, results), series));
   }
 
   private static Verdict verdict(List<Result> results, List<EngineGrade> engines) {
@@ -104,18 +111,5 @@ public final class Assessor {
                     .components()
                     .anyMatch(x -> x.kind() == c.on() && c.scope().covers(survey, x)))
         .toList();
-  }
-
-  private History history(Survey survey, List<Survey> earlier) {
-    var past =
-        earlier.stream()
-            .sorted(Comparator.comparing((Survey s) -> s.occasion().date()))
-            .map(s -> assess(s, List.of()))
-            .map(
-                a ->
-                    new History.Past(
-                        a.survey().occasion().id(), a.survey().occasion().date(), a.engines()))
-            .toList();
-    return new History(past, Series.of(survey, earlier));
   }
 }

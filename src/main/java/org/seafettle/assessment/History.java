@@ -8,14 +8,14 @@ import org.seafettle.trend.Series;
  * The earlier surveys, judged by today's catalogue.
  *
  * @param past each earlier survey, oldest first
+ * @param followed the findings that they left open, by number, and what became of them
  * @param series each reading over the years, this survey's last
  */
-public record History(List<Past> past, List<Series> series) {
-
-  public static final History NONE = new History(List.of(), List.of());
+public record History(List<Past> past, List<Followed> followed, List<Series> series) {
 
   public History {
     past = List.copyOf(past);
+    followed = List.copyOf(followed);
     series = List.copyOf(series);
   }
 

@@ -84,7 +84,18 @@ final class FindingBinder {
         evidence,
         item.child("photos").items().stream().flatMap(p -> p.text().stream()).toList(),
         item.child("note").text(),
-        item.child("done").text());
+        repair(item));
+  }
+
+  private static Optional<Finding.Repair> repair(Field item) {
+    var begun = item.child("begun");
+    if (begun.present() && item.child("done").present()) {
+      begun.blame(
+          "\"done\" and \"begun\" cannot both be.",
+          "Keep \"done\" if the work is finished, else \"begun\".");
+    }
+    var done = item.child("done").text().map(what -> new Finding.Repair(true, what));
+    return done.or(() -> begun.text().map(what -> new Finding.Repair(false, what)));
   }
 
   private void photos(Field item) {

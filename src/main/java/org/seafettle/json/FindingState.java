@@ -55,7 +55,7 @@ final class FindingState {
   }
 
   private static void saysNothingSeen(Field item, String state) {
-    Stream.concat(EVIDENCE.stream(), Stream.of("conditions", "done"))
+    Stream.concat(EVIDENCE.stream(), Stream.of("conditions", "done", "begun"))
         .filter(e -> item.child(e).present())
         .findFirst()
         .ifPresent(

@@ -1,9 +1,12 @@
 package org.seafettle.json;
 
+import java.util.OptionalInt;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Cause;
+import org.seafettle.assessment.Followed;
 import org.seafettle.assessment.History;
 import org.seafettle.assessment.NextLook;
+import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
 import org.seafettle.assessment.Verdict;
 import org.seafettle.catalogue.Action;
@@ -121,6 +124,7 @@ final class PlanPart {
   static JsonRecord history(History history) {
     return new JsonRecord()
         .list("past", history.past().stream().map(PlanPart::past))
+        .list("followed", history.followed().stream().map(PlanPart::followed))
         .list("series", history.series().stream().map(PlanPart::series));
   }
 
@@ -129,6 +133,17 @@ final class PlanPart {
         .text("id", past.id())
         .text("date", past.date().toString())
         .list("engines", past.engines().stream().map(GradePart::engine));
+  }
+
+  private static JsonRecord followed(Followed followed) {
+    return new JsonRecord()
+        .whole("number", OptionalInt.of(followed.number()))
+        .text("check", followed.then().check().id())
+        .text("on", followed.then().component().id())
+        .text("status", followed.status().word())
+        .text("class-then", followed.then().counts().word())
+        .text("class-now", followed.now().flatMap(Result::seen).map(s -> s.counts().word()))
+        .text("since", followed.since().toString());
   }
 
   private static JsonRecord series(Series series) {

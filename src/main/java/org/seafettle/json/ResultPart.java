@@ -142,7 +142,8 @@ final class ResultPart {
         .object("last", evidence.last().map(ResultPart::last))
         .texts("photos", finding.photos())
         .text("note", finding.note())
-        .text("done", finding.done());
+        .text("done", finding.done())
+        .text("begun", finding.begun());
   }
 
   private static JsonRecord readings(Evidence evidence) {

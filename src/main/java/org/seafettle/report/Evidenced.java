@@ -37,6 +37,7 @@ final class Evidenced {
       rows.add("reading", reading.get().caption());
     }
     finding.finding().flatMap(Finding::note).ifPresent(note -> rows.add("note", note));
+    finding.finding().flatMap(Finding::begun).ifPresent(what -> rows.add("begun", what));
     rows.seen.partly().ifPresent(why -> rows.add("partly", reason(m, why)));
     return rows.rows;
   }
@@ -153,10 +154,11 @@ final class Evidenced {
   }
 
   private String told(Cause cause) {
-    int gravest = cause.from().stream().flatMapToInt(r -> r.number().stream()).min().orElseThrow();
-    return finding.number().orElseThrow() == gravest
+    var gravest =
+        m.assessment().findings().stream().filter(cause.from()::contains).findFirst().orElseThrow();
+    return finding.equals(gravest)
         ? cause(m, cause)
-        : m.words().say("cause.see", cause.pattern().cause(), gravest + "");
+        : m.words().say("cause.see", cause.pattern().cause(), Reference.to(m, gravest).number());
   }
 
   /** A cause with the findings it was inferred from and what would settle it. */

@@ -45,6 +45,7 @@ public record FindingPart(
    * @param number its number
    * @param anchor by which it is referred to
    * @param findingClass its class, with what must not be done or by when
+   * @param standing how it stands to earlier surveys; empty where there are none
    * @param critical whether it has to be settled before use
    * @param title what was found on what
    * @param means what it reveals; empty where the title says it all
@@ -53,6 +54,7 @@ public record FindingPart(
       String number,
       String anchor,
       String findingClass,
+      String standing,
       boolean critical,
       String title,
       String means) {}
@@ -94,6 +96,7 @@ public record FindingPart(
         reference.number(),
         reference.anchor(),
         findingClass(m, seen),
+        FollowedRow.standing(m, finding),
         critical,
         Phrases.capital(m.headline(finding)),
         Manuscript.outcome(finding).saying().means());

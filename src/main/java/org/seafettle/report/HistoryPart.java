@@ -128,16 +128,8 @@ public record HistoryPart(
     return lines;
   }
 
-  /** The same engine then; one with another serial number is another engine. */
   private static Optional<EngineGrade> same(History.Past past, EngineGrade now) {
-    return past.engines().stream()
-        .filter(e -> e.engine().id().equals(now.engine().id()))
-        .filter(
-            e ->
-                e.engine().plate().serial().isEmpty()
-                    || now.engine().plate().serial().isEmpty()
-                    || e.engine().plate().serial().equals(now.engine().plate().serial()))
-        .findFirst();
+    return past.engines().stream().filter(e -> e.engine().isSameAs(now.engine())).findFirst();
   }
 
   private static Optional<Grade> grade(EngineGrade engine, Subsystem subsystem) {

@@ -100,6 +100,10 @@ public record PageOne(
                 .map(p -> words.say("fact.by-for", by, person(words, p)))
                 .orElse(by)));
     rows.add(Row.of(words.say("fact.instruments"), instruments(m, occasion.conditions())));
+    var followed = FollowedRow.summary(m);
+    if (!followed.isEmpty()) {
+      rows.add(Row.of(words.say("fact.since-last"), followed));
+    }
     return rows;
   }
 

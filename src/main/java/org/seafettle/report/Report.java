@@ -48,9 +48,15 @@ public record Report(
    * Over the years.
    *
    * @param history this year beside earlier ones
+   * @param followed the findings of earlier surveys, and what became of them
    * @param log the service log, and what comes next
    */
-  public record Years(HistoryPart history, LogPart log) {}
+  public record Years(HistoryPart history, List<FollowedRow> followed, LogPart log) {
+
+    public Years {
+      followed = List.copyOf(followed);
+    }
+  }
 
   /**
    * Writes the report of an assessment; the same input gives the same report.
@@ -71,6 +77,6 @@ public record Report(
         assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList(),
         UnseenPart.of(m),
         new Annexe(LedgerPart.all(m), MethodPart.of(m), EvidencePart.of(m)),
-        new Years(HistoryPart.of(m), LogPart.of(m)));
+        new Years(HistoryPart.of(m), FollowedRow.all(m), LogPart.of(m)));
   }
 }

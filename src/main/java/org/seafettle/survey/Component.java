@@ -8,6 +8,11 @@ public sealed interface Component permits Boat, Engine, Battery, Pump {
 
   Kind kind();
 
+  /** Whether it is the very one that another survey of the same boat recorded. */
+  default boolean isSameAs(Component other) {
+    return kind() == other.kind() && id().equals(other.id());
+  }
+
   /** The kinds of component, in the order in which a report tells them. */
   enum Kind {
     ENGINE,

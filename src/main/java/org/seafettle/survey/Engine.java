@@ -43,6 +43,16 @@ public record Engine(
     return Kind.ENGINE;
   }
 
+  /** An engine with another serial number is another engine, whatever it is called. */
+  @Override
+  public boolean isSameAs(Component other) {
+    return other instanceof Engine engine
+        && id.equals(engine.id())
+        && (plate.serial().isEmpty()
+            || engine.plate().serial().isEmpty()
+            || plate.serial().equals(engine.plate().serial()));
+  }
+
   public Engine withLimits(List<MakersLimit> others) {
     return new Engine(id, type, plate, cylinders, power, hours, circuit, others);
   }

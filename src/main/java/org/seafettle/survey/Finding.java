@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param evidence what was seen
  * @param photos the photographs that show it
  * @param note what the surveyor wants to add
- * @param done what was done about it on the spot, which settles it
+ * @param repair what was done about it
  */
 public record Finding(
     String check,
@@ -21,10 +21,28 @@ public record Finding(
     Evidence evidence,
     List<String> photos,
     Optional<String> note,
-    Optional<String> done) {
+    Optional<Repair> repair) {
 
   public Finding {
     photos = List.copyOf(photos);
+  }
+
+  /**
+   * What was done about a finding.
+   *
+   * @param finished whether that settles it
+   * @param what was done
+   */
+  public record Repair(boolean finished, String what) {}
+
+  /** What was done about it on the spot, which settles it. */
+  public Optional<String> done() {
+    return repair.filter(Repair::finished).map(Repair::what);
+  }
+
+  /** What has been begun about it and is not finished, which settles nothing yet. */
+  public Optional<String> begun() {
+    return repair.filter(r -> !r.finished()).map(Repair::what);
   }
 
   /** How much of it was seen. Nothing unseen is ever taken for good. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import org.seafettle.quantity.Quantity;
-import org.seafettle.survey.Component;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.Survey;
 
@@ -85,17 +84,9 @@ public record Series(String check, String on, String reading, List<Point> points
     return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
   }
 
-  /** An engine with another serial number is another engine, whatever it is called. */
   private static boolean sameComponent(Survey past, Survey now, String id) {
-    var serials = List.of(serial(past.component(id)), serial(now.component(id)));
-    return past.component(id).isPresent()
-        && (serials.contains(Optional.<String>empty()) || serials.get(0).equals(serials.get(1)));
-  }
-
-  private static Optional<String> serial(Optional<Component> component) {
-    return component
-        .filter(org.seafettle.survey.Engine.class::isInstance)
-        .map(org.seafettle.survey.Engine.class::cast)
-        .flatMap(e -> e.plate().serial());
+    return past.component(id)
+        .filter(then -> now.component(id).filter(then::isSameAs).isPresent())
+        .isPresent();
   }
 }

@@ -16,7 +16,7 @@ final class Surveys {
       {
         "format": "seafettle-survey/1",
         "survey": {
-          "id": "T-1", "purpose": "%s", "date": "2026-10-17", "place": "yard",
+          "id": "T-1", "purpose": "%s", "date": "%s", "place": "yard",
           "by": { "name": "Ida Holm" }
         },
         "boat": { "name": "Sedge", "water": "salt", "fuel": { "kind": "E10" } },
@@ -34,8 +34,12 @@ final class Surveys {
   private Surveys() {}
 
   static Survey of(String purpose, String engine, String findings, String more) {
+    return of(purpose, engine, findings, more, "2026-10-17");
+  }
+
+  static Survey of(String purpose, String engine, String findings, String more, String date) {
     return SurveyReader.bind(
-        String.format(java.util.Locale.ROOT, TWO_ENGINES, purpose, engine, findings, more),
+        String.format(java.util.Locale.ROOT, TWO_ENGINES, purpose, date, engine, findings, more),
         CATALOGUE);
   }
 
