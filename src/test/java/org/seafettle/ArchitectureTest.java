@@ -41,6 +41,7 @@ class ArchitectureTest {
           "photo",
           "json",
           "report",
+          "yard",
           "html",
           "pdf",
           "cli");
@@ -101,6 +102,7 @@ class ArchitectureTest {
                 "photo",
                 "json",
                 "report",
+                "yard",
                 "html",
                 "pdf",
                 "cli"))
@@ -191,7 +193,15 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            packages("html", "report", "assessment", "catalogue", "survey", "json", "quantity"))
+            packages(
+                "html",
+                "report",
+                "yard",
+                "assessment",
+                "catalogue",
+                "survey",
+                "json",
+                "quantity"))
         .check(PROGRAM);
   }
 
@@ -202,7 +212,21 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "report..")
         .should()
         .dependOnClassesThat()
+        .resideInAnyPackage(packages("json", "html", "pdf", "cli", "yard"))
+        .check(PROGRAM);
+  }
+
+  @Test
+  void the_yard_adds_up_what_it_is_given_and_touches_no_file() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + "yard..")
+        .should()
+        .dependOnClassesThat()
         .resideInAnyPackage(packages("json", "html", "pdf", "cli"))
+        .orShould()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.io..", "java.nio.file..")
         .check(PROGRAM);
   }
 

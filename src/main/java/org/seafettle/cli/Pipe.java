@@ -2,7 +2,9 @@ package org.seafettle.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
+import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.html.Templates;
@@ -19,6 +21,8 @@ import org.seafettle.problem.Problem;
 import org.seafettle.report.Options;
 import org.seafettle.report.Report;
 import org.seafettle.report.Words;
+import org.seafettle.yard.Fleet;
+import org.seafettle.yard.Overview;
 
 /** The way of a survey through the house: read, assess, compose, typeset, print. */
 public final class Pipe {
@@ -55,9 +59,17 @@ public final class Pipe {
    * @param assessment the same as JSON
    * @param xhtml the pages as they were printed
    * @param remarks what is no fault but worth a second look
+   * @param judged what the report was written from
+   * @param written what its pages say
    */
   public record Made(
-      String name, byte[] pdf, byte[] assessment, String xhtml, List<Problem> remarks) {}
+      String name,
+      byte[] pdf,
+      byte[] assessment,
+      String xhtml,
+      List<Problem> remarks,
+      Assessment judged,
+      Report written) {}
 
   /**
    * Makes the report of a survey.
@@ -84,7 +96,18 @@ public final class Pipe {
     step.accept("printing");
     var metadata = DocumentMetadata.of(report, assessment);
     var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
-    return new Made(FileName.of(survey), pdf, data, xhtml, source.remarks());
+    return new Made(FileName.of(survey), pdf, data, xhtml, source.remarks(), assessment, report);
+  }
+
+  /** Makes the overview of a season. */
+  byte[] overview(Fleet fleet) {
+    var xhtml = typesetter.set(Overview.of(fleet, words));
+    return printer.get().print(xhtml, Map.of(), List.of(), DocumentMetadata.of(fleet, words));
+  }
+
+  /** The catalogue and the way of setting, for whoever asks whether a report is still the same. */
+  String digest() {
+    return catalogue.digest() + " " + options + " " + keepMetadata;
   }
 
   private static List<Attachment> attachments(SurveySource source, byte[] assessment) {
