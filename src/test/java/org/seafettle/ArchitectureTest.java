@@ -194,14 +194,7 @@ class ArchitectureTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             packages(
-                "html",
-                "report",
-                "yard",
-                "assessment",
-                "catalogue",
-                "survey",
-                "json",
-                "quantity"))
+                "html", "report", "yard", "assessment", "catalogue", "survey", "json", "quantity"))
         .check(PROGRAM);
   }
 
