@@ -102,6 +102,9 @@ final class Tasks {
     }
     var least = parts;
     var most = parts;
+    if (action.hours().isPresent() && prices.labour().isEmpty()) {
+      unpriced.add("labour");
+    }
     if (action.hours().isPresent() && prices.labour().isPresent()) {
       var hours = action.hours().get();
       least = least.add(prices.labour().get().multiply(BigDecimal.valueOf(hours.least())));

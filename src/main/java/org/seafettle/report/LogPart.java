@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Measured;
@@ -17,6 +18,7 @@ import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Evidence;
 import org.seafettle.survey.Finding;
+import org.seafettle.survey.Purpose;
 import org.seafettle.survey.Work;
 
 /**
@@ -26,15 +28,21 @@ import org.seafettle.survey.Work;
  * @param thisSeason what was done since the last survey, or within a year
  * @param due what falls due, and when
  * @param state how the boat stands, by subsystem
+ * @param layUp what matters for the winter, each with what was found
  */
 public record LogPart(
-    List<Entry> entries, List<Entry> thisSeason, List<Due> due, List<State> state) {
+    List<Entry> entries,
+    List<Entry> thisSeason,
+    List<Due> due,
+    List<State> state,
+    List<Row> layUp) {
 
   public LogPart {
     entries = List.copyOf(entries);
     thisSeason = List.copyOf(thisSeason);
     due = List.copyOf(due);
     state = List.copyOf(state);
+    layUp = List.copyOf(layUp);
   }
 
   /**
@@ -62,11 +70,10 @@ public record LogPart(
    * How a subsystem stands.
    *
    * @param name of the subsystem
-   * @param inOrder what was looked at and is well
-   * @param open what was found and is not settled
-   * @param unseen what was not looked at
+   * @param inOrder how many checks were looked at and are well
+   * @param unseen what was not looked at; empty where all was
    */
-  public record State(String name, String inOrder, String open, String unseen) {}
+  public record State(String name, String inOrder, String unseen) {}
 
   static LogPart of(Manuscript m) {
     var work = m.survey().work().stream().sorted(Comparator.comparing(Work::date)).toList();
@@ -75,7 +82,24 @@ public record LogPart(
         work.stream().map(w -> entry(m, w)).toList(),
         work.stream().filter(w -> w.date().isAfter(since)).map(w -> entry(m, w)).toList(),
         m.assessment().results().stream().flatMap(r -> due(m, r).stream()).toList(),
-        states(m));
+        states(m),
+        layUp(m));
+  }
+
+  /** What is looked at only when a boat is laid up. */
+  private static List<Row> layUp(Manuscript m) {
+    return m.assessment().results().stream()
+        .filter(r -> r.graded() && r.check().expected().equals(Set.of(Purpose.SEASON_END)))
+        .map(r -> Row.of(m.look(r), laidUp(m, r)))
+        .toList();
+  }
+
+  private static String laidUp(Manuscript m, Result result) {
+    var seen = result.seen();
+    return seen.isEmpty()
+        ? m.words().say("lay-up.not-looked")
+        : Phrases.capital(seen.get().outcome().saying().brief())
+            + (seen.get().settled() ? m.words().say("lay-up.settled") : "");
   }
 
   private static LocalDate since(Manuscript m) {
@@ -146,9 +170,8 @@ public record LogPart(
               .toList();
       states.add(
           new State(
-              Phrases.capital(SubsystemRow.name(m, subsystem)),
-              told(m, own.stream().filter(LogPart::isWell)),
-              told(m, own.stream().filter(r -> r.counts() != FindingClass.OK)),
+              SubsystemRow.name(m, subsystem),
+              Long.toString(own.stream().filter(LogPart::isWell).count()),
               told(m, own.stream().filter(r -> r.expected() && r.seen().isEmpty()))));
     }
     return states;
@@ -166,11 +189,9 @@ public record LogPart(
                 r -> r.check().guidance().title(),
                 LinkedHashMap::new,
                 Collectors.mapping(Result::component, Collectors.toList())));
-    return on.isEmpty()
-        ? m.words().say("history.none")
-        : on.entrySet().stream()
-            .map(e -> grouped(m, e.getKey(), e.getValue()))
-            .collect(Collectors.joining("; "));
+    return on.entrySet().stream()
+        .map(e -> grouped(m, e.getKey(), e.getValue()))
+        .collect(Collectors.joining("; "));
   }
 
   private static String grouped(Manuscript m, String title, List<Component> on) {
