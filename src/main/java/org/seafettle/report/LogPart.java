@@ -170,7 +170,7 @@ public record LogPart(
         ? m.words().say("history.none")
         : on.entrySet().stream()
             .map(e -> grouped(m, e.getKey(), e.getValue()))
-            .collect(Collectors.joining("; "));
+            .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
   private static String grouped(Manuscript m, String title, List<Component> on) {

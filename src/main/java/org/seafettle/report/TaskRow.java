@@ -79,7 +79,7 @@ public record TaskRow(
                       .say(
                           "cost.unpriced",
                           sum,
-                          m.phrases().list(cost.unpriced().stream().map(Phrases::spaced).toList()));
+                          m.phrases().list(cost.unpriced().stream().map(m::partName).toList()));
             })
         .orElse("");
   }
