@@ -29,6 +29,9 @@ public record Task(
     Gain gain,
     Optional<Cost> cost) {
 
+  /** Stands among what is not priced where the price list has no price of an hour. */
+  public static final String LABOUR = "labour";
+
   public Task {
     settles = List.copyOf(settles);
   }

@@ -103,7 +103,7 @@ final class Tasks {
     var least = parts;
     var most = parts;
     if (action.hours().isPresent() && prices.labour().isEmpty()) {
-      unpriced.add("labour");
+      unpriced.add(Task.LABOUR);
     }
     if (action.hours().isPresent() && prices.labour().isPresent()) {
       var hours = action.hours().get();

@@ -1,11 +1,11 @@
 package org.seafettle.catalogue;
 
 import java.util.Optional;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.battery.Chemistry;
 import org.seafettle.formula.battery.Electrolyte;
 import org.seafettle.formula.battery.Endurance;
 import org.seafettle.formula.battery.StateOfCharge;
-import org.seafettle.problem.Refused;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Battery;
@@ -37,7 +37,7 @@ final class Known {
       return batteries.stream()
           .filter(b -> pump.fedBy().get().equals(b.id()))
           .findFirst()
-          .orElseThrow(() -> missing("the battery that feeds it"));
+          .orElseThrow(() -> missing("feeding-battery"));
     }
     if (batteries.size() == 1) {
       return batteries.get(0);
@@ -45,15 +45,15 @@ final class Known {
     return batteries.stream()
         .filter(b -> b.serves().contains(component.id()))
         .findFirst()
-        .orElseThrow(() -> missing("which battery it depends on"));
+        .orElseThrow(() -> missing("serving-battery"));
   }
 
   static double capacity(Battery battery) {
-    return in(battery.capacity(), "Ah", "the battery's capacity");
+    return in(battery.capacity(), "Ah", "battery-capacity");
   }
 
   static double nominal(Inputs in) {
-    return in(battery(in).nominal(), "V", "the battery's nominal voltage");
+    return in(battery(in).nominal(), "V", "nominal-voltage");
   }
 
   static double perTwelveVolts(Inputs in, double volts) {
@@ -61,22 +61,20 @@ final class Known {
   }
 
   static double rated(Inputs in) {
-    return in(battery(in).cranking(), "A", "the battery's cranking rating");
+    return in(battery(in).cranking(), "A", "cranking-rating");
   }
 
   static double lowestExpected(Inputs in) {
     return in(
-        in.facts().survey().occasion().conditions().lowestExpected(),
-        "Cel",
-        "the lowest temperature expected");
+        in.facts().survey().occasion().conditions().lowestExpected(), "Cel", "lowest-expected");
   }
 
   static double ratedFlow(Inputs in) {
-    return in(pump(in).rated(), "L/min", "the pump's rated flow");
+    return in(pump(in).rated(), "L/min", "rated-flow");
   }
 
   static double plateCurrent(Inputs in) {
-    return in(pump(in).draws(), "A", "the current on the pump's plate");
+    return in(pump(in).draws(), "A", "plate-current");
   }
 
   static double stateOfCharge(Inputs in) {
@@ -89,7 +87,8 @@ final class Known {
     double from = charge.atLeastPercent();
     double to = charge.atMostPercent();
     if (to - from > 50) {
-      throw Refused.because(
+      throw DoesNotHold.because(
+          "gel-not-full",
           "The rested voltage of a gel battery tells only whether it is full; this one is not.",
           "Charge it fully, let it rest and read it again.");
     }
@@ -120,14 +119,11 @@ final class Known {
         in.find("age"),
         () ->
             in.facts().survey().occasion().date().getYear()
-                - (double)
-                    battery(in)
-                        .installed()
-                        .orElseThrow(() -> missing("the year in which it was fitted")));
+                - (double) battery(in).installed().orElseThrow(() -> missing("year-fitted")));
   }
 
   private static Chemistry chemistry(Battery battery) {
-    return switch (battery.chemistry().orElseThrow(() -> missing("the battery's chemistry"))) {
+    return switch (battery.chemistry().orElseThrow(() -> missing("battery-chemistry"))) {
       case FLOODED -> Chemistry.FLOODED;
       case AGM -> Chemistry.AGM;
       case GEL -> Chemistry.GEL;
@@ -140,13 +136,16 @@ final class Known {
     if (component instanceof Pump pump) {
       return pump;
     }
-    throw missing("the pump");
+    throw missing("pump");
   }
 
   private static double in(Optional<Quantity> quantity, String unit, String what) {
     return quantity.orElseThrow(() -> missing(what)).in(MeasuredUnit.of(unit));
   }
 
+  /**
+   * @param what the word for a fact or a reading
+   */
   private static Criterion.Unjudgeable missing(String what) {
     return new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, what));
   }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.pdf.Metadata;
 import org.seafettle.report.Report;
+import org.seafettle.report.Words;
 
 /** What a report's file says about itself. */
 final class DocumentMetadata {
@@ -14,14 +15,14 @@ final class DocumentMetadata {
   private DocumentMetadata() {}
 
   /** Dated by the survey, at noon UTC: the day is then the same in nearly every zone. */
-  static Metadata of(Report report, Assessment assessment) {
+  static Metadata of(Report report, Assessment assessment, Words words) {
     var occasion = assessment.survey().occasion();
     return new Metadata(
         report.frame().title(),
         occasion.by().name(),
         report.frame().subject(),
-        List.of(occasion.purpose().word(), occasion.id().replace(',', ' ')),
-        Locale.ENGLISH,
+        List.of(words.of("purpose", occasion.purpose()), occasion.id().replace(',', ' ')),
+        Locale.forLanguageTag(report.frame().language()),
         occasion.date().atTime(LocalTime.NOON).atOffset(ZoneOffset.UTC));
   }
 }

@@ -3,6 +3,7 @@ package org.seafettle.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.html.Templates;
@@ -27,21 +28,24 @@ public final class Pipe {
   private final Typesetter typesetter;
   private final Words words;
   private final Catalogue catalogue;
+  private final Translation translation;
   private final SurveyReader reader;
   private final Options options;
   private final boolean keepMetadata;
 
   /**
    * @param templates what the pages are set with
+   * @param language of their words
    * @param options how they are set
    * @param keepMetadata whether the printed photographs keep what the camera wrote down
    */
-  public Pipe(Templates templates, Options options, boolean keepMetadata) {
+  public Pipe(Templates templates, String language, Options options, boolean keepMetadata) {
     var typefaces = new Typefaces();
     this.printer = Ahead.make(() -> PdfPrinter.awake(typefaces));
     this.typesetter = new Typesetter(templates);
-    this.words = templates.words("en");
+    this.words = templates.words(language);
     this.catalogue = CatalogueReader.supplied();
+    this.translation = new Translation(catalogue, templates, language);
     this.reader = new SurveyReader(catalogue, typefaces::covers);
     this.options = options;
     this.keepMetadata = keepMetadata;
@@ -78,27 +82,29 @@ public final class Pipe {
     var data = AssessmentWriter.write(assessment, Version.text());
 
     step.accept("setting the pages");
-    var report = Report.of(assessment, words, pictures.facts(survey), options);
+    var told = translation.tell(assessment, earlier);
+    var report = Report.of(told, words, pictures.facts(survey), options);
     var xhtml = typesetter.set(report);
 
     step.accept("printing");
-    var metadata = DocumentMetadata.of(report, assessment);
+    var metadata = DocumentMetadata.of(report, assessment, words);
     var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
-    return new Made(FileName.of(survey), pdf, data, xhtml, source.remarks());
+    var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
+    return new Made(FileName.of(survey), pdf, data, xhtml, remarks);
   }
 
-  private static List<Attachment> attachments(SurveySource source, byte[] assessment) {
+  private List<Attachment> attachments(SurveySource source, byte[] assessment) {
     return List.of(
         new Attachment(
             "survey.json",
             "application/json",
-            "The survey as it was recorded",
+            words.say("attached.survey"),
             Relationship.SOURCE,
             source.json()),
         new Attachment(
             "assessment.json",
             "application/json",
-            "The assessment that this report prints",
+            words.say("attached.assessment"),
             Relationship.DATA,
             assessment));
   }

@@ -11,8 +11,11 @@ import org.seafettle.report.Options;
 import org.seafettle.report.Paper;
 import org.seafettle.report.Units;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Makes a report. */
 @Command(
@@ -22,6 +25,8 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Callable<Integer> {
 
   private final Console console;
+
+  @Spec private CommandSpec spec;
 
   @Parameters(
       paramLabel = "SURVEY",
@@ -39,6 +44,31 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "A folder of own templates; each file there replaces the supplied one.")
   private Optional<Path> templates = Optional.empty();
+
+  @Option(
+      names = "--lang",
+      paramLabel = "LANG",
+      description =
+          "The report's language, of which the templates have a words file (default: ${DEFAULT-VALUE}).")
+  private String language = "en";
+
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      completionCandidates = Choices.Papers.class,
+      converter = Choices.Papers.class,
+      description = "${COMPLETION-CANDIDATES} (default: a4).")
+  private Paper paper = Paper.A4;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      completionCandidates = Choices.OfUnits.class,
+      converter = Choices.OfUnits.class,
+      description =
+          "${COMPLETION-CANDIDATES} (default: as-recorded). A reading that is converted keeps what"
+              + " was recorded beside it.")
+  private Units units = Units.AS_RECORDED;
 
   @Option(names = "--json", description = "Also write assessment.json beside the report.")
   private boolean json;
@@ -62,11 +92,27 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     var supplied = templates.map(Templates::with).orElseGet(Templates::supplied);
-    var options = new Options(Units.AS_RECORDED, Paper.A4, draft);
-    var made = new Pipe(supplied, options, keepMetadata).make(path, console::progress);
+    var options = new Options(units, paper, draft);
+    var made =
+        new Pipe(supplied, known(supplied), options, keepMetadata).make(path, console::progress);
     put(made);
     made.remarks().forEach(problem -> console.remark(problem.toString()));
     return ExitCode.DONE.code();
+  }
+
+  private String known(Templates templates) {
+    if (templates.languages().contains(language)) {
+      return language;
+    }
+    throw new ParameterException(
+        spec.commandLine(),
+        "There are no words for --lang "
+            + language
+            + "; there are "
+            + String.join(", ", templates.languages())
+            + ". For another, put words-"
+            + language
+            + ".properties into a folder and name it with --templates.");
   }
 
   private void put(Pipe.Made made) throws IOException {

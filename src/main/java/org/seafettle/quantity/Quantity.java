@@ -114,6 +114,17 @@ public record Quantity(BigDecimal amount, Optional<BigDecimal> plusMinus, Measur
         other);
   }
 
+  /** The same read as a difference: 10 °C more is 18 °F more. */
+  public Quantity toDifference(MeasuredUnit other) {
+    if (other == unit) {
+      return this;
+    }
+    return new Quantity(
+        rounded(differenceIn(other), amount, other),
+        plusMinus.map(u -> rounded(difference(u.doubleValue(), other), u, other)),
+        other);
+  }
+
   /** {@code 12.42 ± 0.05 V}, with the digits as they were written. */
   public String written() {
     var text = new StringBuilder(amount.signum() < 0 ? MINUS : "");

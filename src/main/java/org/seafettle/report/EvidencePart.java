@@ -3,7 +3,6 @@ package org.seafettle.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.seafettle.assessment.Result;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.quantity.Quantity;
@@ -113,10 +112,7 @@ public record EvidencePart(
 
   private static Reading reading(Manuscript m, Result result, String name, List<Quantity> values) {
     return new Reading(
-        m.look(result),
-        Phrases.spaced(name),
-        values.stream().map(m.phrases()::recorded).collect(Collectors.joining(" / ")),
-        judged(m, result));
+        m.look(result), m.numberName(name), m.phrases().evidence(values), judged(m, result));
   }
 
   private static String judged(Manuscript m, Result result) {

@@ -189,13 +189,33 @@ final class Evidenced {
     return cause.missing().stream()
         .flatMap(need -> need.anyOf().stream())
         .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
-        .map(check -> Phrases.small(check.guidance().title()))
+        .map(check -> m.phrases().within(check.guidance().title()))
         .distinct()
         .collect(Collectors.joining(m.words().say("who.or")));
   }
 
   static String reason(Manuscript m, Reason reason) {
     var word = reason.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    return m.words().say("reason." + word, Phrases.spaced(reason.text())).strip();
+    return m.words().say("reason." + word, said(m, reason)).strip();
+  }
+
+  private static String said(Manuscript m, Reason reason) {
+    return switch (reason.kind()) {
+      case READING_MISSING ->
+          m.words().find("fact." + reason.text()).orElseGet(() -> m.numberName(reason.text()));
+      case CONDITION_NOT_MET -> rule(m, reason);
+      default -> reason.text();
+    };
+  }
+
+  /** A quantity that has no words of its own is still told to lie where the formula ends. */
+  private static String rule(Manuscript m, Reason reason) {
+    var values = new ArrayList<String>();
+    m.words().find("computed." + reason.of()).ifPresent(values::add);
+    reason.values().forEach(q -> values.add(m.phrases().value(q.value(), q.unit())));
+    boolean known = reason.of().isEmpty() || values.size() > reason.values().size();
+    return known
+        ? m.words().say("rule." + reason.text(), values.toArray(String[]::new))
+        : m.words().say("rule.does-not-hold");
   }
 }

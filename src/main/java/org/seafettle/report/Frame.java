@@ -44,7 +44,7 @@ public record Frame(
         words.say("frame.title", boat, words.of("subtitle", occasion.purpose())),
         words.say("frame.number", occasion.id(), m.phrases().date(occasion.date())),
         words.say("frame.subject", boat, purpose),
-        options.paper() == Paper.A4 ? "A4" : "letter",
+        options.paper().word(),
         options.draft(),
         words.labels(),
         new Signature(

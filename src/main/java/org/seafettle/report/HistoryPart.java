@@ -171,9 +171,9 @@ public record HistoryPart(
             .catalogue()
             .check(series.check())
             .map(c -> c.guidance().title())
-            .orElse(Phrases.spaced(series.check()));
+            .orElse(series.check());
     var on = m.survey().component(series.on()).map(m.phrases()::title).orElse(series.on());
-    return m.words().say("trend.name", title, on, Phrases.spaced(series.reading()));
+    return m.words().say("trend.name", title, on, m.numberName(series.reading()));
   }
 
   private static String at(Manuscript m, Series series, LocalDate date) {

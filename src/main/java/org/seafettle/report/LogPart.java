@@ -191,7 +191,7 @@ public record LogPart(
                 Collectors.mapping(Result::component, Collectors.toList())));
     return on.entrySet().stream()
         .map(e -> grouped(m, e.getKey(), e.getValue()))
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
   private static String grouped(Manuscript m, String title, List<Component> on) {

@@ -143,7 +143,7 @@ final class ReadingScale {
     var read = shown().map(Measure.Shown::quantity);
     boolean asRead = read.filter(q -> same(q.in(measure.unit()), measure.value())).isPresent();
     if (asRead && (read.orElseThrow().plusMinus().isPresent() || measure.uncertainty().isEmpty())) {
-      return m.phrases().quantity(read.orElseThrow());
+      return m.phrases().evidence(List.of(read.orElseThrow()));
     }
     return measure.uncertainty().isPresent()
         ? uncertain(measure.uncertainty().getAsDouble())
@@ -165,6 +165,7 @@ final class ReadingScale {
     return measure.shown().stream()
         .filter(s -> s.name().equals(measure.name()))
         .filter(s -> s.quantity().kind() == measure.unit().kind())
+        .filter(s -> Units.isDifference(s.quantity().unit()) == Units.isDifference(measure.unit()))
         .findFirst();
   }
 
@@ -183,7 +184,7 @@ final class ReadingScale {
   }
 
   private String name() {
-    return Phrases.spaced(measure.name());
+    return m.numberName(measure.name());
   }
 
   /** The number and all that was read beside it. */
@@ -198,13 +199,14 @@ final class ReadingScale {
                 Collectors.groupingBy(
                     Measure.Shown::name,
                     LinkedHashMap::new,
-                    Collectors.mapping(
-                        s -> m.phrases().quantity(s.quantity()), Collectors.joining(" / "))));
+                    Collectors.mapping(Measure.Shown::quantity, Collectors.toList())));
     var said = new ArrayList<String>();
     said.add(Phrases.capital(m.words().say("reading.named", name(), value())));
     beside.forEach(
-        (name, values) -> said.add(m.words().say("reading.named", Phrases.spaced(name), values)));
-    return String.join("; ", said) + ".";
+        (name, values) ->
+            said.add(
+                m.words().say("reading.named", m.numberName(name), m.phrases().evidence(values))));
+    return m.words().say("sentence", m.phrases().series(said));
   }
 
   boolean isInterval() {
@@ -235,7 +237,7 @@ final class ReadingScale {
   String limitsSaid() {
     return IntStream.range(0, stretches.size())
         .mapToObj(i -> said(stretches.get(i)))
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
   private String said(Stretch s) {

@@ -88,7 +88,7 @@ public record TaskRow(
                             .say(
                                 "cost.unpriced",
                                 m.phrases()
-                                    .list(cost.unpriced().stream().map(Phrases::spaced).toList()))))
+                                    .list(cost.unpriced().stream().map(m::partName).toList()))))
         .orElse(new Cost("", ""));
   }
 }

@@ -109,7 +109,7 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
             e ->
                 Row.of(
                     Phrases.capital(SubsystemRow.name(m, e.getKey())),
-                    String.join("; ", e.getValue()) + "."))
+                    m.words().say("sentence", m.phrases().series(e.getValue()))))
         .toList();
   }
 }
