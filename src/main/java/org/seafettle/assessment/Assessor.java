@@ -49,9 +49,11 @@ public final class Assessor {
     var causes = Causes.of(survey, catalogue, seen);
     var results = book.number(Causes.raise(seen, causes));
     var engines = new Grading(survey, results).engines();
-    var tasks = Tasks.of(survey, results, engines);
+    var dues = Dues.of(survey, earlier, results);
+    var tasks = Tasks.of(survey, results, engines, new Deadlines(survey, dues));
     var plan =
-        new Assessment.Plan(tasks, NextLooks.of(survey, results), furtherTests(survey, results));
+        new Assessment.Plan(
+            tasks, NextLooks.of(survey, results), furtherTests(survey, results), dues);
     return new Assessment(
         survey,
         catalogue,

@@ -159,7 +159,7 @@ final class ResultPart {
     return readings;
   }
 
-  private static JsonRecord last(Evidence.LastDone last) {
+  static JsonRecord last(Evidence.LastDone last) {
     return new JsonRecord().text("date", last.date().toString()).quantity("hours", last.at());
   }
 

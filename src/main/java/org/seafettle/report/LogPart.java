@@ -5,19 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
-import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
-import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.survey.Component;
-import org.seafettle.survey.Evidence;
-import org.seafettle.survey.Finding;
 import org.seafettle.survey.Purpose;
 import org.seafettle.survey.Work;
 
@@ -26,14 +20,14 @@ import org.seafettle.survey.Work;
  *
  * @param entries what was done, oldest first
  * @param thisSeason what was done since the last survey, or within a year
- * @param due what falls due, and when
+ * @param due what falls due, the soonest first
  * @param state how the boat stands, by subsystem
  * @param layUp what matters for the winter, each with what was found
  */
 public record LogPart(
     List<Entry> entries,
     List<Entry> thisSeason,
-    List<Due> due,
+    List<DueRow> due,
     List<State> state,
     List<Row> layUp) {
 
@@ -57,16 +51,6 @@ public record LogPart(
   public record Entry(String date, String on, String what, String by, String hours) {}
 
   /**
-   * Something that falls due.
-   *
-   * @param what it is
-   * @param last when it was last done
-   * @param interval after which it is due again
-   * @param next when that is
-   */
-  public record Due(String what, String last, String interval, String next) {}
-
-  /**
    * How a subsystem stands.
    *
    * @param name of the subsystem
@@ -81,7 +65,7 @@ public record LogPart(
     return new LogPart(
         work.stream().map(w -> entry(m, w)).toList(),
         work.stream().filter(w -> w.date().isAfter(since)).map(w -> entry(m, w)).toList(),
-        m.assessment().results().stream().flatMap(r -> due(m, r).stream()).toList(),
+        DueRow.all(m),
         states(m),
         layUp(m));
   }
@@ -116,49 +100,6 @@ public record LogPart(
         work.what(),
         work.by().orElse(""),
         work.at().map(m.phrases()::quantity).orElse(""));
-  }
-
-  private static Optional<Due> due(Manuscript m, Result result) {
-    var last = result.finding().map(Finding::evidence).flatMap(Evidence::last);
-    var measured = result.seen().flatMap(Sighting.Seen::measured);
-    if (last.isEmpty() || measured.isEmpty()) {
-      return Optional.empty();
-    }
-    var months = shown(measured.get(), "interval-months", MeasuredUnit.MONTH);
-    var hours = shown(measured.get(), "interval-hours", MeasuredUnit.HOUR);
-    var date = months.map(n -> last.get().date().plusMonths(Math.round(n)));
-    var at = hours.flatMap(n -> last.get().at().map(h -> h.in(MeasuredUnit.HOUR) + n));
-    return Optional.of(
-        new Due(
-            m.look(result),
-            lastDone(m, last.get()),
-            either(
-                m,
-                months.map(n -> m.words().count("due.months", (int) Math.round(n))),
-                hours.map(n -> m.phrases().value(n, MeasuredUnit.HOUR))),
-            either(
-                m,
-                date.map(m.phrases()::date),
-                at.map(h -> m.words().say("due.at", m.phrases().value(h, MeasuredUnit.HOUR))))));
-  }
-
-  private static String lastDone(Manuscript m, Evidence.LastDone last) {
-    return last.at()
-        .map(h -> m.words().say("due.last", m.phrases().date(last.date()), m.phrases().quantity(h)))
-        .orElse(m.phrases().date(last.date()));
-  }
-
-  private static Optional<Double> shown(Measured measured, String name, MeasuredUnit unit) {
-    return measured.measure().shown().stream()
-        .filter(s -> s.name().equals(name))
-        .map(s -> s.quantity().in(unit))
-        .findFirst();
-  }
-
-  private static String either(Manuscript m, Optional<String> one, Optional<String> other) {
-    return one.isPresent() && other.isPresent()
-        ? m.words().say("due.or", one.get(), other.get())
-        : one.or(() -> other).orElse("");
   }
 
   private static List<State> states(Manuscript m) {
