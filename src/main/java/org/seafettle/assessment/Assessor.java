@@ -31,12 +31,14 @@ public final class Assessor {
   public Assessment assess(Survey survey, List<Survey> earlier) {
     var book = new FindingBook();
     var past = new ArrayList<History.Past>();
+    var before = new ArrayList<Survey>();
     for (var then : oldestFirst(earlier)) {
-      var judged = judge(then, book, past, List.of());
+      var judged = judge(then, before, book, past);
+      before.add(then);
       book.enter(judged.results(), then.occasion().date());
       past.add(new History.Past(then.occasion().id(), then.occasion().date(), judged.engines()));
     }
-    return judge(survey, book, past, Series.of(survey, earlier));
+    return judge(survey, before, book, past);
   }
 
   private static List<Survey> oldestFirst(List<Survey> surveys) {
@@ -44,7 +46,7 @@ public final class Assessor {
   }
 
   private Assessment judge(
-      Survey survey, FindingBook book, List<History.Past> past, List<Series> series) {
+      Survey survey, List<Survey> earlier, FindingBook book, List<History.Past> past) {
     var seen = Looks.of(survey, catalogue);
     var causes = Causes.of(survey, catalogue, seen);
     var results = book.number(Causes.raise(seen, causes));
@@ -62,7 +64,7 @@ public final class Assessor {
         verdict(results, engines),
         Causes.from(causes, results),
         plan,
-        new History(past, book.follow(survey, results), series));
+        new History(past, book.follow(survey, results), Series.of(survey, earlier)));
   }
 
   private static Verdict verdict(List<Result> results, List<EngineGrade> engines) {

@@ -3,11 +3,13 @@ package org.seafettle.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.html.Templates;
 import org.seafettle.html.Typesetter;
+import org.seafettle.html.WebPage;
 import org.seafettle.json.AssessmentWriter;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.SurveyReader;
@@ -26,6 +28,7 @@ public final class Pipe {
 
   private final Ahead<PdfPrinter> printer;
   private final Typesetter typesetter;
+  private final WebPage web;
   private final Words words;
   private final Catalogue catalogue;
   private final Translation translation;
@@ -43,6 +46,7 @@ public final class Pipe {
     var typefaces = new Typefaces();
     this.printer = Ahead.make(() -> PdfPrinter.awake(typefaces));
     this.typesetter = new Typesetter(templates);
+    this.web = new WebPage(templates);
     this.words = templates.words(language);
     this.catalogue = CatalogueReader.supplied();
     this.translation = new Translation(catalogue, templates, language);
@@ -57,11 +61,11 @@ public final class Pipe {
    * @param name of its files, without an ending
    * @param pdf the report
    * @param assessment the same as JSON
-   * @param xhtml the pages as they were printed
+   * @param html the same pages for a browser, as one file
    * @param remarks what is no fault but worth a second look
    */
   public record Made(
-      String name, byte[] pdf, byte[] assessment, String xhtml, List<Problem> remarks) {}
+      String name, byte[] pdf, byte[] assessment, Supplier<String> html, List<Problem> remarks) {}
 
   /**
    * Makes the report of a survey.
@@ -89,8 +93,9 @@ public final class Pipe {
     step.accept("printing");
     var metadata = DocumentMetadata.of(report, assessment, words);
     var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
+    Supplier<String> html = () -> web.of(xhtml, prints.get());
     var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
-    return new Made(FileName.of(survey), pdf, data, xhtml, remarks);
+    return new Made(FileName.of(survey), pdf, data, html, remarks);
   }
 
   private List<Attachment> attachments(SurveySource source, byte[] assessment) {

@@ -73,7 +73,7 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Also write assessment.json beside the report.")
   private boolean json;
 
-  @Option(names = "--html", description = "Also write the XHTML that was printed.")
+  @Option(names = "--html", description = "Also write the report as one HTML file.")
   private boolean html;
 
   @Option(names = "--draft", description = "Say DRAFT on every page.")
@@ -122,7 +122,7 @@ final class ReportCommand implements Callable<Integer> {
       files.put(made.name() + ".assessment.json", made.assessment());
     }
     if (html) {
-      files.put(made.name() + ".html", made.xhtml().getBytes(StandardCharsets.UTF_8));
+      files.put(made.name() + ".html", made.html().get().getBytes(StandardCharsets.UTF_8));
     }
     var placed = new Destination(out).put(files);
     console.progressEnds();

@@ -30,6 +30,7 @@ public final class Templates {
           "pre-purchase.ftlh",
           "season-end.ftlh",
           "yearly-record.ftlh",
+          "screen.css",
           "style.css",
           "words-en.properties",
           "parts/actions.ftlh",

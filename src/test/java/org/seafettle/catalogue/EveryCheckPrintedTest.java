@@ -27,7 +27,7 @@ class EveryCheckPrintedTest {
 
   private static final Catalogue CATALOGUE = CatalogueReader.supplied();
 
-  private final Pipe pipe = new Pipe(Templates.supplied(), Options.USUAL, false);
+  private final Pipe pipe = new Pipe(Templates.supplied(), "en", Options.USUAL, false);
   private final List<GraveBoat> fleet = GraveBoat.fleet(CATALOGUE);
 
   @TempDir private Path folder;

@@ -83,22 +83,33 @@ public final class Printed implements AutoCloseable {
    */
   public List<String> readAloud() {
     var spoken = new ArrayList<String>();
-    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), spoken);
+    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), spoken, false);
     return spoken;
+  }
+
+  /** What the eye reads, in the order of the structure: as {@link #readAloud}, save for links. */
+  public List<String> words() {
+    var words = new ArrayList<String>();
+    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), words, true);
+    return words;
   }
 
   private static void readAloud(
       PDStructureNode node,
       @Nullable PDPage page,
       Map<PDPage, Map<Integer, String>> marked,
-      List<String> spoken) {
-    if (node instanceof PDStructureElement element && element.getAlternateDescription() != null) {
+      List<String> spoken,
+      boolean linksAsWritten) {
+    if (node instanceof PDStructureElement element
+        && element.getAlternateDescription() != null
+        && !(linksAsWritten && "Link".equals(element.getStructureType()))) {
       spoken.add(element.getAlternateDescription());
       return;
     }
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
-        readAloud(element, element.getPage() == null ? page : element.getPage(), marked, spoken);
+        var at = element.getPage() == null ? page : element.getPage();
+        readAloud(element, at, marked, spoken, linksAsWritten);
       } else if (kid instanceof PDMarkedContentReference reference) {
         spoken.add(text(marked, reference.getPage(), reference.getMCID()));
       } else if (kid instanceof Integer number) {
