@@ -94,6 +94,12 @@ public record Quantity(BigDecimal amount, Optional<BigDecimal> plusMinus, Measur
     return difference(value(), other);
   }
 
+  /** The same reading with an uncertainty, which is given in any unit of its kind. */
+  public Quantity withPlusMinus(Quantity uncertainty) {
+    return new Quantity(
+        amount, Optional.of(BigDecimal.valueOf(uncertainty.differenceIn(unit))), unit);
+  }
+
   /** The uncertainty in another unit of the same kind: ±5 °C is ±9 °F. */
   public OptionalDouble uncertaintyIn(MeasuredUnit other) {
     as(other.kind());

@@ -3,7 +3,9 @@ package org.seafettle.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Photo;
@@ -15,18 +17,21 @@ import org.seafettle.survey.Photo;
  * @param figures every photograph, as a figure
  * @param others the photographs that no finding shows
  * @param readings every reading, as it was recorded
+ * @param instruments what the readings were taken with, and how certain they are
  */
 public record EvidencePart(
     List<Registered> register,
     List<PhotoPart> figures,
     List<PhotoPart> others,
-    List<Reading> readings) {
+    List<Reading> readings,
+    List<InstrumentRow> instruments) {
 
   public EvidencePart {
     register = List.copyOf(register);
     figures = List.copyOf(figures);
     others = List.copyOf(others);
     readings = List.copyOf(readings);
+    instruments = List.copyOf(instruments);
   }
 
   /**
@@ -58,9 +63,11 @@ public record EvidencePart(
    * @param check what was looked at, and on what
    * @param name of the reading
    * @param values as they were recorded
+   * @param scale against its limits, with the first reading of a check that has some
    * @param judged its class
    */
-  public record Reading(String check, String name, String values, String judged) {}
+  public record Reading(
+      String check, String name, String values, Optional<Scale> scale, String judged) {}
 
   static EvidencePart of(Manuscript m) {
     var photos = m.survey().photos();
@@ -68,7 +75,8 @@ public record EvidencePart(
         photos.stream().map(p -> registered(m, p)).toList(),
         photos.stream().map(p -> figure(m, p)).toList(),
         photos.stream().filter(p -> showing(m, p).isEmpty()).map(p -> figure(m, p)).toList(),
-        readings(m));
+        readings(m),
+        InstrumentRow.all(m));
   }
 
   private static PhotoPart figure(Manuscript m, Photo photo) {
@@ -112,7 +120,21 @@ public record EvidencePart(
 
   private static Reading reading(Manuscript m, Result result, String name, List<Quantity> values) {
     return new Reading(
-        m.look(result), m.numberName(name), m.phrases().evidence(values), judged(m, result));
+        m.look(result),
+        m.numberName(name),
+        m.phrases().evidence(values),
+        scale(m, result, name),
+        judged(m, result));
+  }
+
+  /** Drawn here where all is well; what is not has its scale with its finding. */
+  private static Optional<Scale> scale(Manuscript m, Result result, String reading) {
+    return result
+        .seen()
+        .filter(seen -> seen.found() == FindingClass.OK)
+        .flatMap(Sighting.Seen::measured)
+        .filter(x -> reading.equals(result.check().criterion().readings().get(0).name()))
+        .flatMap(x -> new ReadingScale(m, result, x).scale());
   }
 
   private static String judged(Manuscript m, Result result) {

@@ -30,10 +30,10 @@ final class Evidenced {
     this.seen = finding.seen().orElseThrow();
   }
 
-  static List<Row> found(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+  static List<Row> found(Manuscript m, Result finding, Optional<ReadingWords> reading) {
     var rows = new Evidenced(m, finding);
     rows.add("observed", seenSentence(finding));
-    if (reading.isPresent() && reading.get().scale().isEmpty()) {
+    if (reading.isPresent() && !reading.get().limited()) {
       rows.add("reading", reading.get().caption());
     }
     finding.finding().flatMap(Finding::note).ifPresent(note -> rows.add("note", note));
@@ -42,7 +42,7 @@ final class Evidenced {
     return rows.rows;
   }
 
-  static List<Row> judged(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+  static List<Row> judged(Manuscript m, Result finding, Optional<ReadingWords> reading) {
     var rows = new Evidenced(m, finding);
     rows.limit(reading);
     reading
@@ -73,7 +73,7 @@ final class Evidenced {
     rows.add(Row.of(m.words().say("row." + label), text));
   }
 
-  private void limit(Optional<ReadingScale> reading) {
+  private void limit(Optional<ReadingWords> reading) {
     var limits = reading.map(r -> m.words().say("limit.all", r.limitsSaid())).orElse("");
     var maker = reading.flatMap(r -> r.measured().measure().maker()).map(MakersLimit::source);
     var source =

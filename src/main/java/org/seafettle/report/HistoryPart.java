@@ -156,13 +156,12 @@ public record HistoryPart(
 
   private static SeriesLine series(Manuscript m, Series series, List<LocalDate> dates) {
     var name = name(m, series);
+    var words = new TrendWords(m, series);
     return new SeriesLine(
         name,
         dates.stream().map(d -> at(m, series, d)).toList(),
-        TrendLine.of(m, series, name),
-        series.enough()
-            ? m.words().count("trend.enough", series.points().size())
-            : m.words().say("trend.few"));
+        TrendLine.of(m, series, name, words.limits()),
+        words.said());
   }
 
   private static String name(Manuscript m, Series series) {

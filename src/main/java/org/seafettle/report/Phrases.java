@@ -143,6 +143,17 @@ final class Phrases {
     return recorded(new Quantity(at, Optional.of(told.setScale(decimals)), instead));
   }
 
+  /** A difference or an uncertainty, told to two digits: 10 °C more are 18 °F more. */
+  String difference(double value, MeasuredUnit unit) {
+    var instead = units.instead(unit);
+    var told = BigDecimal.valueOf(Quantity.of(value, unit).differenceIn(instead));
+    return recorded(
+        new Quantity(
+            told.round(new MathContext(2, RoundingMode.HALF_UP)).stripTrailingZeros(),
+            Optional.empty(),
+            instead));
+  }
+
   String percent(double share) {
     return digits(words.say("format.percent", Long.toString(Math.round(share * 100))));
   }
