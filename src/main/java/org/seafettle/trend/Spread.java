@@ -53,10 +53,11 @@ public record Spread(List<Double> sorted) {
    * mean +- t s sqrt(1 + 1/n)}, t of Student with n - 1 degrees of freedom.
    *
    * @param confidence between 0 and 1
+   * @throws Refused for a single number
    */
   public Span next(double confidence) {
-    double t = student(sorted.size() - 1, confidence);
-    return Span.about(mean(), t * standardDeviation() * Math.sqrt(1 + 1.0 / sorted.size()));
+    double scatter = standardDeviation() * Math.sqrt(1 + 1.0 / sorted.size());
+    return Span.about(mean(), student(sorted.size() - 1, confidence) * scatter);
   }
 
   /** How many standard deviations hold a share of the middle, by Student's distribution. */
