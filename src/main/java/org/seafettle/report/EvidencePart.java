@@ -2,12 +2,10 @@ package org.seafettle.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
-import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Photo;
 
 /**
@@ -58,16 +56,14 @@ public record EvidencePart(
   }
 
   /**
-   * A reading.
+   * What was read for a check.
    *
    * @param check what was looked at, and on what
-   * @param name of the reading
-   * @param values as they were recorded
-   * @param scale against its limits, with the first reading of a check that has some
+   * @param values by name, as they were recorded
+   * @param scale against its limits; what is not in order has its scale with its finding
    * @param judged its class
    */
-  public record Reading(
-      String check, String name, String values, Optional<Scale> scale, String judged) {}
+  public record Reading(String check, String values, Optional<Scale> scale, String judged) {}
 
   static EvidencePart of(Manuscript m) {
     var photos = m.survey().photos();
@@ -107,33 +103,32 @@ public record EvidencePart(
   }
 
   private static List<Reading> readings(Manuscript m) {
-    var readings = new ArrayList<Reading>();
-    for (var result : m.assessment().results()) {
-      result
-          .finding()
-          .map(f -> f.evidence().readings())
-          .orElse(Map.of())
-          .forEach((name, values) -> readings.add(reading(m, result, name, values)));
-    }
-    return readings;
+    return m.assessment().results().stream()
+        .filter(r -> r.finding().filter(f -> !f.evidence().readings().isEmpty()).isPresent())
+        .map(r -> new Reading(m.look(r), values(m, r), scale(m, r), judged(m, r)))
+        .toList();
   }
 
-  private static Reading reading(Manuscript m, Result result, String name, List<Quantity> values) {
-    return new Reading(
-        m.look(result),
-        m.numberName(name),
-        m.phrases().evidence(values),
-        scale(m, result, name),
-        judged(m, result));
+  private static String values(Manuscript m, Result result) {
+    var said = new ArrayList<String>();
+    result
+        .finding()
+        .orElseThrow()
+        .evidence()
+        .readings()
+        .forEach(
+            (name, values) ->
+                said.add(
+                    m.words()
+                        .say("reading.named", m.numberName(name), m.phrases().evidence(values))));
+    return m.phrases().series(said);
   }
 
-  /** Drawn here where all is well; what is not has its scale with its finding. */
-  private static Optional<Scale> scale(Manuscript m, Result result, String reading) {
+  private static Optional<Scale> scale(Manuscript m, Result result) {
     return result
         .seen()
         .filter(seen -> seen.found() == FindingClass.OK)
         .flatMap(Sighting.Seen::measured)
-        .filter(x -> reading.equals(result.check().criterion().readings().get(0).name()))
         .flatMap(x -> new ReadingScale(m, result, x).scale());
   }
 
