@@ -106,10 +106,13 @@ public final class Inputs {
     return none ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(sum));
   }
 
+  /** Both sides count: what is taken as the highest or the lowest may move the same way on both. */
   private double squared(
       ToDoubleFunction<Inputs> derive, double uncertainty, DoubleFunction<Inputs> moved) {
-    double half =
-        (value(derive, moved.apply(uncertainty)) - value(derive, moved.apply(-uncertainty))) / 2;
+    double here = derive.applyAsDouble(this);
+    double above = Math.abs(value(derive, moved.apply(uncertainty)) - here);
+    double below = Math.abs(value(derive, moved.apply(-uncertainty)) - here);
+    double half = (above + below) / 2;
     return half * half;
   }
 
