@@ -107,13 +107,15 @@ public final class Assessor {
   private List<Check> furtherTests(Survey survey, List<Result> results) {
     var done = results.stream().map(r -> r.check().id()).collect(Collectors.toSet());
     Purpose purpose = survey.occasion().purpose();
+    var opened = Opened.by(results);
     return catalogue.checks().stream()
         .filter(c -> !done.contains(c.id()) && !c.expected().contains(purpose))
         .filter(
             c ->
                 survey
                     .components()
-                    .anyMatch(x -> x.kind() == c.on() && c.scope().covers(survey, x)))
+                    .filter(x -> x.kind() == c.on() && c.scope().covers(survey, x))
+                    .anyMatch(x -> opened.counts(c, x)))
         .toList();
   }
 }

@@ -111,7 +111,52 @@ public enum Derivation implements Word {
               Known.SEA_LEVEL_KPA)),
 
   /** Years since a battery was fitted, from age [a], else from the year in which it was fitted. */
-  BATTERY_AGE(Known::batteryAge);
+  BATTERY_AGE(Known::batteryAge),
+
+  /**
+   * Per cent by which the lowest cylinder lies below the highest, from compression in any one unit
+   * of pressure, a value a cylinder.
+   */
+  COMPRESSION_SPREAD(Cylinders::compressionSpread),
+
+  /** Highest less lowest cylinder, in the unit of compression, a value a cylinder. */
+  COMPRESSION_DIFFERENCE(Cylinders::compressionDifference),
+
+  /** The lowest cylinder, in the unit of compression, a value a cylinder. */
+  LOWEST_COMPRESSION(Cylinders::lowestCompression),
+
+  /**
+   * Per cent of the air that the worst cylinder loses, from leakage [%] a cylinder, else from
+   * supply and cylinder-holds, a value a cylinder, in one unit of pressure.
+   */
+  LEAK_DOWN(Cylinders::leakDown),
+
+  /** Per cent between the gap that is farthest off, from gap a plug, and specified, in one unit. */
+  PLUG_GAP_ERROR(Cylinders::plugGapError),
+
+  /**
+   * Disagreement of two hour meters over the allowed one, from control-unit [h] and panel [h], else
+   * from the engine's hours.
+   */
+  METER_DISAGREEMENT(Running::meterDisagreement),
+
+  /**
+   * Hours of running a year, from panel [h] (else the engine's hours), earlier [h] and
+   * years-between [a]; without an earlier reading from the year of the engine.
+   */
+  HOURS_PER_YEAR(Running::hoursPerYear),
+
+  /**
+   * Years from the model year in the hull's number to engine-year (else that on the engine's
+   * plate).
+   */
+  YEARS_AFTER_HULL(Running::yearsAfterHull),
+
+  /**
+   * Revolutions a minute beyond the maker's range at full throttle, from speed, range-from and
+   * range-to [{rev}/min].
+   */
+  SPEED_OFF_RANGE(Running::speedOffRange);
 
   private final ToDoubleFunction<Inputs> formula;
 

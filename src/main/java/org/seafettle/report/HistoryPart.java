@@ -113,16 +113,17 @@ public record HistoryPart(
               Phrases.capital(m.phrases().title(engine.engine())),
               true,
               cells(
-                  m, then.stream().map(e -> e.map(EngineGrade::grade)).toList(), engine.grade())));
+                  m,
+                  then.stream().map(e -> e.map(EngineGrade::grade)).toList(),
+                  Optional.of(engine.grade()))));
       for (var subsystem : Subsystem.values()) {
-        lines.add(
-            new GradeLine(
-                Phrases.capital(SubsystemRow.name(m, subsystem)),
-                false,
-                cells(
-                    m,
-                    then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList(),
-                    grade(engine, subsystem).orElseThrow())));
+        var before = then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList();
+        var now = grade(engine, subsystem);
+        if (now.isPresent() || before.stream().anyMatch(Optional::isPresent)) {
+          lines.add(
+              new GradeLine(
+                  Phrases.capital(SubsystemRow.name(m, subsystem)), false, cells(m, before, now)));
+        }
       }
     }
     return lines;
@@ -139,8 +140,8 @@ public record HistoryPart(
         .findFirst();
   }
 
-  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Grade now) {
-    return Stream.concat(then.stream(), Stream.of(Optional.of(now)))
+  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Optional<Grade> now) {
+    return Stream.concat(then.stream(), Stream.of(now))
         .map(g -> g.map(x -> cell(m, x)).orElse(m.words().say("history.none")))
         .toList();
   }

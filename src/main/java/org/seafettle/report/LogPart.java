@@ -109,6 +109,9 @@ public record LogPart(
           m.assessment().results().stream()
               .filter(r -> r.check().subsystem() == subsystem && r.graded())
               .toList();
+      if (subsystem.optional() && own.isEmpty()) {
+        continue;
+      }
       states.add(
           new State(
               SubsystemRow.name(m, subsystem),
