@@ -10,14 +10,13 @@ import java.util.stream.IntStream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
 import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.Interval;
 import org.seafettle.catalogue.Measure;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
 
 /** A reading against its limits, drawn and in words. */
 final class ReadingScale {
-
-  private static final String INTERVAL = "share-of-interval";
 
   /** Limits whose values would touch each other when printed, in the drawing's units. */
   private static final double CLOSE = 34;
@@ -210,7 +209,7 @@ final class ReadingScale {
   }
 
   boolean isInterval() {
-    return measure.name().equals(INTERVAL);
+    return measure.name().equals(Interval.SHARE);
   }
 
   /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
