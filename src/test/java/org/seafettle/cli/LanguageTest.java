@@ -21,8 +21,13 @@ class LanguageTest {
     var arguments = new java.util.ArrayList<String>();
     arguments.addAll(
         java.util.List.of(
-            "report", "sample-surveys/half-inspected", "--html", "--out", folder.resolve("out").toString(),
-            "--templates", folder.toString()));
+            "report",
+            "sample-surveys/half-inspected",
+            "--html",
+            "--out",
+            folder.resolve("out").toString(),
+            "--templates",
+            folder.toString()));
     arguments.addAll(java.util.List.of(more));
     return Run.of(arguments.toArray(String[]::new));
   }
@@ -106,8 +111,13 @@ class LanguageTest {
     assertThat(all.out()).contains("check.oil-level.title=Engine oil level\n");
     var missing =
         Run.of(
-            "catalogue", "--format", "properties", "--lang", "xx",
-            "--templates", folder.toString());
+            "catalogue",
+            "--format",
+            "properties",
+            "--lang",
+            "xx",
+            "--templates",
+            folder.toString());
     assertThat(missing.out())
         .doesNotContain("check.oil-level.title")
         .contains("check.oil-level.why=");

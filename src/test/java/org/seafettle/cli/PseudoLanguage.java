@@ -70,7 +70,8 @@ final class PseudoLanguage {
 
   static Map<String, String> catalogue() {
     var texts = new LinkedHashMap<String, String>();
-    Retelling.texts(CatalogueReader.supplied()).forEach((key, text) -> texts.put(key, pseudo(text)));
+    Retelling.texts(CatalogueReader.supplied())
+        .forEach((key, text) -> texts.put(key, pseudo(text)));
     return texts;
   }
 
@@ -82,7 +83,11 @@ final class PseudoLanguage {
     var said =
         PART.matcher(text)
             .results()
-            .map(part -> Character.isLetter(part.group().codePointAt(0)) ? longer(part.group()) : part.group())
+            .map(
+                part ->
+                    Character.isLetter(part.group().codePointAt(0))
+                        ? longer(part.group())
+                        : part.group())
             .collect(Collectors.joining());
     return "[" + said + "]";
   }
@@ -106,7 +111,12 @@ final class PseudoLanguage {
 
   private static String file(Map<String, String> texts) {
     return texts.entrySet().stream()
-        .map(t -> t.getKey() + "=" + t.getValue().replace("\\", "\\\\").replaceAll("^ ", "\\\\u0020") + "\n")
+        .map(
+            t ->
+                t.getKey()
+                    + "="
+                    + t.getValue().replace("\\", "\\\\").replaceAll("^ ", "\\\\u0020")
+                    + "\n")
         .collect(Collectors.joining());
   }
 }

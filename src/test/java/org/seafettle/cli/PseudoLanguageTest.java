@@ -49,10 +49,19 @@ class PseudoLanguageTest {
     for (var sample : samples()) {
       var run =
           Run.of(
-              "report", "sample-surveys/" + sample, "--out", folder.toString(), "--html",
-              "--templates", templates.toString(), "--lang", PseudoLanguage.NAME,
-              "--units", sample.startsWith("h") || sample.startsWith("d") ? "metric" : "us",
-              "--paper", sample.startsWith("n") ? "letter" : "a4");
+              "report",
+              "sample-surveys/" + sample,
+              "--out",
+              folder.toString(),
+              "--html",
+              "--templates",
+              templates.toString(),
+              "--lang",
+              PseudoLanguage.NAME,
+              "--units",
+              sample.startsWith("h") || sample.startsWith("d") ? "metric" : "us",
+              "--paper",
+              sample.startsWith("n") ? "letter" : "a4");
       assertThat(run.code()).as(run.err()).isZero();
       assertThat(run.err()).doesNotContain("texts of the catalogue are missing");
     }

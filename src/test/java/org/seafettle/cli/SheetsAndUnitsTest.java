@@ -32,8 +32,7 @@ class SheetsAndUnitsTest {
 
   static List<Sheet> sheets() {
     var sheets = new ArrayList<Sheet>();
-    for (var sample :
-        List.of("neglected", "half-inspected", "diesel-inboard", "sound-pair/2026")) {
+    for (var sample : List.of("neglected", "half-inspected", "diesel-inboard", "sound-pair/2026")) {
       for (var paper : Paper.values()) {
         for (var units : Units.values()) {
           sheets.add(new Sheet(sample, paper, units));
@@ -65,8 +64,7 @@ class SheetsAndUnitsTest {
         outside.addAll(printed.outsideMargins(page, 20));
         outside.addAll(printed.overprinted(page));
       }
-      return new Checked(
-          Validation.faults(pdf), widths.stream().distinct().toList(), outside);
+      return new Checked(Validation.faults(pdf), widths.stream().distinct().toList(), outside);
     }
   }
 

@@ -19,9 +19,29 @@ final class SurveyorsWords {
 
   private static final Set<String> FREE =
       Set.of(
-          "id", "place", "instruments", "name", "role", "contact", "hin", "maker", "model",
-          "serial", "source", "on", "note", "not-inspected", "not-applicable", "partly", "done",
-          "file", "caption", "says", "what", "by", "currency");
+          "id",
+          "place",
+          "instruments",
+          "name",
+          "role",
+          "contact",
+          "hin",
+          "maker",
+          "model",
+          "serial",
+          "source",
+          "on",
+          "note",
+          "not-inspected",
+          "not-applicable",
+          "partly",
+          "done",
+          "file",
+          "caption",
+          "says",
+          "what",
+          "by",
+          "currency");
 
   private static final Pattern UNITS =
       Pattern.compile(
@@ -41,8 +61,7 @@ final class SurveyorsWords {
   private final List<String> words;
 
   private SurveyorsWords(Set<String> words) {
-    this.words =
-        words.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
+    this.words = words.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
   }
 
   static SurveyorsWords of(Path survey) throws IOException {

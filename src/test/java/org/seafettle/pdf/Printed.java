@@ -162,10 +162,7 @@ public final class Printed implements AutoCloseable {
               if (!at.getUnicode().isBlank()) {
                 glyphs.add(
                     new Glyph(
-                        at.getUnicode(),
-                        at.getXDirAdj(),
-                        at.getYDirAdj(),
-                        at.getWidthDirAdj()));
+                        at.getUnicode(), at.getXDirAdj(), at.getYDirAdj(), at.getWidthDirAdj()));
               }
             }
           };

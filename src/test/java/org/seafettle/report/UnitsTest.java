@@ -124,7 +124,8 @@ class UnitsTest {
   @Test
   void a_formula_that_does_not_hold_is_told_in_the_units_asked_for() {
     var survey =
-        SedgeWarbler.survey(text -> text.replace("\"temperature\": \"11 °C\"", "\"temperature\": \"-5 °C\""));
+        SedgeWarbler.survey(
+            text -> text.replace("\"temperature\": \"11 °C\"", "\"temperature\": \"-5 °C\""));
     var report =
         Report.of(
             new Assessor(SedgeWarbler.CATALOGUE).assess(survey, List.of()),
