@@ -21,6 +21,9 @@ import org.seafettle.survey.MakersLimit;
  */
 public record Interval(Cases<Due> due, Steps steps) implements Criterion {
 
+  /** What its number is called. */
+  public static final String SHARE = "share-of-interval";
+
   /**
    * An interval.
    *
@@ -94,7 +97,7 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
             ? Optional.of(Reason.of(Reason.Kind.HOURS_UNKNOWN))
             : Optional.<Reason>empty();
     return new Measure(
-        "share-of-interval",
+        SHARE,
         share.getAsDouble(),
         MeasuredUnit.of("1"),
         OptionalDouble.empty(),

@@ -102,6 +102,8 @@ public final class Retelling {
           derived.readings().stream().map(r -> reading(key, r)).toList(),
           derived.unit(),
           derived.limits());
+    } else if (criterion instanceof Interval) {
+      name(Catalogue.Named.NUMBER, Interval.SHARE);
     }
     return criterion;
   }

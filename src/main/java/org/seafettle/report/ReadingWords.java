@@ -8,14 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
+import org.seafettle.catalogue.Interval;
 import org.seafettle.catalogue.Measure;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
 
 /** A reading and its limits in words. */
 final class ReadingWords {
-
-  private static final String INTERVAL = "share-of-interval";
 
   private final Manuscript m;
   private final Measured measured;
@@ -106,7 +105,7 @@ final class ReadingWords {
   }
 
   boolean isInterval() {
-    return measure.name().equals(INTERVAL);
+    return measure.name().equals(Interval.SHARE);
   }
 
   /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */

@@ -5,12 +5,14 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
@@ -144,6 +146,68 @@ public final class Printed implements AutoCloseable {
   private static String text(PDMarkedContent content) {
     return content.getContents().stream()
         .map(part -> part instanceof TextPosition glyph ? glyph.getUnicode() : "")
+        .collect(Collectors.joining());
+  }
+
+  /** A glyph on paper: its box in points from the left and the top. */
+  private record Glyph(String text, float x, float y, float width) {}
+
+  private List<Glyph> glyphs(int page) {
+    var glyphs = new ArrayList<Glyph>();
+    try {
+      var stripper =
+          new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition at) {
+              if (!at.getUnicode().isBlank()) {
+                glyphs.add(
+                    new Glyph(
+                        at.getUnicode(), at.getXDirAdj(), at.getYDirAdj(), at.getWidthDirAdj()));
+              }
+            }
+          };
+      stripper.setStartPage(page);
+      stripper.setEndPage(page);
+      stripper.getText(document);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return glyphs;
+  }
+
+  /** The lines of a page of which a part lies less than so many millimetres from its sides. */
+  public Set<String> outsideMargins(int page, float millimetres) {
+    float margin = millimetres * 72 / 25.4f - 0.5f;
+    float right = document.getPage(page - 1).getMediaBox().getWidth() - margin;
+    var glyphs = glyphs(page);
+    return glyphs.stream()
+        .filter(g -> g.x() < margin || g.x() + g.width() > right)
+        .map(g -> line(glyphs, g))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The lines of a page in which one letter is printed on another. */
+  public Set<String> overprinted(int page) {
+    var glyphs = glyphs(page);
+    var lines = new TreeMap<Integer, List<Glyph>>();
+    glyphs.forEach(g -> lines.computeIfAbsent(Math.round(g.y()), y -> new ArrayList<>()).add(g));
+    var found = new TreeSet<String>();
+    for (var line : lines.values()) {
+      line.sort(Comparator.comparing(Glyph::x));
+      for (int i = 1; i < line.size(); i++) {
+        var before = line.get(i - 1);
+        if (before.x() + before.width() > line.get(i).x() + 1) {
+          found.add(line(glyphs, before));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static String line(List<Glyph> glyphs, Glyph on) {
+    return glyphs.stream()
+        .filter(g -> Math.abs(g.y() - on.y()) < 1)
+        .map(Glyph::text)
         .collect(Collectors.joining());
   }
 

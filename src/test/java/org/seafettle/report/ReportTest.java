@@ -137,7 +137,7 @@ class ReportTest {
   }
 
   @Test
-  void us_units_are_told_in_us_units_and_the_readings_annexe_keeps_those_of_the_survey() {
+  void us_units_are_told_in_us_units_and_a_reading_keeps_beside_it_how_it_was_recorded() {
     var us =
         report(
             SedgeWarbler.assessment("pre-purchase", 0), new Options(Units.US, Paper.LETTER, false));
@@ -147,7 +147,7 @@ class ReportTest {
     assertThat(us.first().engines().get(0).plate()).contains("114\u00a0hp");
     assertThat(us.annexe().evidence().readings())
         .extracting(EvidencePart.Reading::values)
-        .contains("11\u00a0°C");
+        .contains("52\u00a0°F (recorded 11\u00a0°C)", "11.92\u00a0±\u00a00.05\u00a0V");
   }
 
   @Test
