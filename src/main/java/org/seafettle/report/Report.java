@@ -2,7 +2,9 @@ package org.seafettle.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.seafettle.assessment.Assessment;
+import org.seafettle.house.House;
 
 /**
  * A report, ready to be set: plain strings throughout.
@@ -66,12 +68,22 @@ public record Report(
    */
   public static Report of(
       Assessment assessment, Words words, Map<String, PhotoFacts> photos, Options options) {
+    return of(assessment, words, photos, options, Optional.empty());
+  }
+
+  /** The same with the face of the house that it comes from. */
+  public static Report of(
+      Assessment assessment,
+      Words words,
+      Map<String, PhotoFacts> photos,
+      Options options,
+      Optional<House> house) {
     var survey = assessment.survey();
     var phrases = new Phrases(words, options.units(), survey);
     var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, photos));
     return new Report(
         survey.occasion().purpose().word(),
-        Frame.of(m, options),
+        Frame.of(m, options, house),
         PageOne.of(m),
         PlanPart.of(m),
         assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList(),

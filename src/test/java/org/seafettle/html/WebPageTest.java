@@ -93,12 +93,15 @@ class WebPageTest {
     }
   }
 
-  /** The printer's structure tells a block within a heading after the heading's own words. */
+  /**
+   * The printer's structure tells a block within a heading after the heading's own words, and what
+   * floats after what it floats beside.
+   */
   private static List<Node> inPrintersOrder(Element element) {
     var children = new ArrayList<>(element.childNodes());
-    if (element.normalName().equals("h3")) {
-      children.sort(Comparator.comparing(c -> c instanceof Element e && e.hasClass("class")));
-    }
+    children.sort(
+        Comparator.comparing(
+            c -> c instanceof Element e && (e.hasClass("class") || e.hasClass("side-column"))));
     return children;
   }
 

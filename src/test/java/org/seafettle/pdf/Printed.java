@@ -87,11 +87,20 @@ public final class Printed implements AutoCloseable {
     return spoken;
   }
 
-  /** What the eye reads, in the order of the structure: as {@link #readAloud}, save for links. */
+  /**
+   * What the eye reads, in the order of the structure: as {@link #readAloud}, but of a link its own
+   * words, and of a table's head that each page repeats only one.
+   */
   public List<String> words() {
     var words = new ArrayList<String>();
     readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), words, true);
     return words;
+  }
+
+  private static boolean isRepeated(PDStructureNode node, List<String> own, String text) {
+    return node instanceof PDStructureElement element
+        && "TH".equals(element.getStructureType())
+        && own.contains(text);
   }
 
   private static void readAloud(
@@ -99,21 +108,30 @@ public final class Printed implements AutoCloseable {
       @Nullable PDPage page,
       Map<PDPage, Map<Integer, String>> marked,
       List<String> spoken,
-      boolean linksAsWritten) {
+      boolean asWritten) {
     if (node instanceof PDStructureElement element
         && element.getAlternateDescription() != null
-        && !(linksAsWritten && "Link".equals(element.getStructureType()))) {
+        && !(asWritten && "Link".equals(element.getStructureType()))) {
       spoken.add(element.getAlternateDescription());
       return;
     }
+    var own = new ArrayList<String>();
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
         var at = element.getPage() == null ? page : element.getPage();
-        readAloud(element, at, marked, spoken, linksAsWritten);
+        readAloud(element, at, marked, spoken, asWritten);
       } else if (kid instanceof PDMarkedContentReference reference) {
-        spoken.add(text(marked, reference.getPage(), reference.getMCID()));
+        var text = text(marked, reference.getPage(), reference.getMCID());
+        if (!asWritten || !isRepeated(node, own, text)) {
+          spoken.add(text);
+        }
+        own.add(text);
       } else if (kid instanceof Integer number) {
-        spoken.add(text(marked, page, number));
+        var text = text(marked, page, number);
+        if (!asWritten || !isRepeated(node, own, text)) {
+          spoken.add(text);
+        }
+        own.add(text);
       }
     }
   }
