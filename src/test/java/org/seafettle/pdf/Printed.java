@@ -97,12 +97,6 @@ public final class Printed implements AutoCloseable {
     return words;
   }
 
-  private static boolean isRepeated(PDStructureNode node, List<String> own, String text) {
-    return node instanceof PDStructureElement element
-        && "TH".equals(element.getStructureType())
-        && own.contains(text);
-  }
-
   private static void readAloud(
       PDStructureNode node,
       @Nullable PDPage page,
@@ -115,23 +109,17 @@ public final class Printed implements AutoCloseable {
       spoken.add(element.getAlternateDescription());
       return;
     }
-    var own = new ArrayList<String>();
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
         var at = element.getPage() == null ? page : element.getPage();
-        readAloud(element, at, marked, spoken, asWritten);
+        var words = new ArrayList<String>();
+        readAloud(element, at, marked, words, asWritten);
+        boolean repeated = asWritten && "TH".equals(element.getStructureType());
+        spoken.addAll(repeated ? words.stream().distinct().toList() : words);
       } else if (kid instanceof PDMarkedContentReference reference) {
-        var text = text(marked, reference.getPage(), reference.getMCID());
-        if (!asWritten || !isRepeated(node, own, text)) {
-          spoken.add(text);
-        }
-        own.add(text);
+        spoken.add(text(marked, reference.getPage(), reference.getMCID()));
       } else if (kid instanceof Integer number) {
-        var text = text(marked, page, number);
-        if (!asWritten || !isRepeated(node, own, text)) {
-          spoken.add(text);
-        }
-        own.add(text);
+        spoken.add(text(marked, page, number));
       }
     }
   }
