@@ -89,7 +89,8 @@ final class DrawingReader {
   }
 
   private static List<Double> box(Element root) {
-    var written = root.getAttribute("viewBox").isBlank() ? size(root) : root.getAttribute("viewBox");
+    var written =
+        root.getAttribute("viewBox").isBlank() ? size(root) : root.getAttribute("viewBox");
     var numbers =
         Stream.of(written.strip().split("[\\s,]+"))
             .filter(DrawingValues::isNumber)

@@ -14,8 +14,7 @@ final class DrawingValues {
   private static final Pattern ONE_NUMBER = Pattern.compile(NUMBER);
   private static final Pattern FLAG = Pattern.compile("[01]");
   private static final Pattern BETWEEN = Pattern.compile("[\\s,]*");
-  private static final Pattern FUNCTION =
-      Pattern.compile("([A-Za-z]+)\\s*\\(([^()]*)\\)[\\s,]*");
+  private static final Pattern FUNCTION = Pattern.compile("([A-Za-z]+)\\s*\\(([^()]*)\\)[\\s,]*");
 
   /** How many numbers each function of a transform may take (SVG 1.1, 7.6). */
   private static final Map<String, Set<Integer>> FUNCTIONS =

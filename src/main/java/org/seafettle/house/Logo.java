@@ -8,7 +8,9 @@ import org.seafettle.photo.PrintOrder;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Refused;
 
-/** The mark of a house, taken apart so far that nothing but shapes or pixels is left of its file. */
+/**
+ * The mark of a house, taken apart so far that nothing but shapes or pixels is left of its file.
+ */
 public sealed interface Logo {
 
   /** The largest file that is read, in bytes. */

@@ -104,7 +104,8 @@ public final class HouseReader {
     var file = folder.resolve(name);
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       throw Refused.because(
-          "There is no file \"" + name + "\" beside house.json.", Hints.words(name, beside(folder)));
+          "There is no file \"" + name + "\" beside house.json.",
+          Hints.words(name, beside(folder)));
     }
     try (var in = Files.newInputStream(file)) {
       var bytes = in.readNBytes(Logo.MOST_BYTES + 1);

@@ -81,8 +81,7 @@ class HouseReportTest {
   @Test
   void a_faulty_house_stops_the_report_before_anything_is_written() throws IOException {
     var house = Files.writeString(folder.resolve("house.json"), "{\"name\": \"\"}");
-    var run =
-        Run.of("report", SURVEY, "--house", house.toString(), "--out", folder + "/none");
+    var run = Run.of("report", SURVEY, "--house", house.toString(), "--out", folder + "/none");
     assertThat(run.code()).isEqualTo(3);
     assertThat(run.err()).contains("\"format\" is missing").contains("2 faults.");
     assertThat(folder.resolve("none")).doesNotExist();

@@ -27,8 +27,7 @@ class AccentTest {
 
   @Test
   void a_pale_colour_is_refused_with_its_contrast_and_the_nearest_darker_one() {
-    var problem =
-        catchThrowableOfType(Refused.class, () -> Accent.of("#ff0000")).problems().get(0);
+    var problem = catchThrowableOfType(Refused.class, () -> Accent.of("#ff0000")).problems().get(0);
     assertThat(problem.fault()).contains("#FF0000").contains("3.99 to 1");
     assertThat(problem.remedy()).contains("\"#EE0000\"");
     assertThat(Accent.contrast(0xEE0000)).isGreaterThanOrEqualTo(4.5);

@@ -111,8 +111,7 @@ class LogoTest {
   void entities_and_document_types_are_refused_unread() {
     var faults =
         faults(
-            "<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/passwd\">]>"
-                + svg("<text>&x;</text>"));
+            "<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/passwd\">]>" + svg("<text>&x;</text>"));
     assertThat(faults).hasSize(1);
     assertThat(faults.get(0).fault()).contains("DOCTYPE");
   }

@@ -70,7 +70,8 @@ class WebPageTest {
             .print(
                 xhtml(assessment), SedgeWarbler.pictures(assessment.survey()), List.of(), metadata);
     try (var printed = new Printed(pdf)) {
-      var paper = unspaced(String.join("", printed.words())).replaceAll("(?<=\\()page\\d+(?=\\))", "");
+      var paper =
+          unspaced(String.join("", printed.words())).replaceAll("(?<=\\()page\\d+(?=\\))", "");
       var screen = aloud(page(purpose).selectFirst("main"));
       // the printer's structure tells what floats somewhat later than what it floats beside
       for (var floating : page(purpose).select(".side-column")) {

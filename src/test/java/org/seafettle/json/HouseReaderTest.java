@@ -99,8 +99,7 @@ class HouseReaderTest {
 
   @Test
   void a_house_that_is_not_there_is_refused() {
-    var refused =
-        catchThrowableOfType(Refused.class, () -> READER.read(folder.resolve("nowhere")));
+    var refused = catchThrowableOfType(Refused.class, () -> READER.read(folder.resolve("nowhere")));
     assertThat(refused.problems()).hasSize(1);
   }
 }
