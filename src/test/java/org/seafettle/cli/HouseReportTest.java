@@ -44,15 +44,34 @@ class HouseReportTest {
     try (var printed = new Printed(pdf)) {
       var text = plain(String.join(" ", printed.readAloud()));
       assertThat(text).startsWith("Fjellhamn Boatyard").contains("555 0117");
-      assertThat(text.indexOf(CLOSING)).isPositive().isLessThan(text.indexOf("signature:"));
+      assertThat(text).contains(CLOSING);
       assertThat(printed.alternativeTexts().get(0)).isEqualTo("Fjellhamn Boatyard");
       assertThat(printed.attachments()).containsOnlyKeys("survey.json", "assessment.json");
       assertThat(printed.bookmarks().get(1)).isEqualTo("1 Whom to ask");
     }
     var page = Jsoup.parse(Files.readString(folder.resolve(NAME + ".html")));
     assertThat(page.selectFirst(".house svg").attr("aria-label")).isEqualTo("Fjellhamn Boatyard");
-    assertThat(page.select(".closing").text()).contains(CLOSING);
+    assertThat(page.select(".house-closing").text()).contains(CLOSING);
     assertThat(page.select("style").first().data()).contains("--accent: #1F5F7A");
+  }
+
+  @Test
+  void speaks_before_the_signature_where_a_statement_is_signed() throws IOException {
+    var run =
+        Run.of(
+            "report",
+            "sample-surveys/neglected",
+            "--house",
+            "sample-surveys/house",
+            "--out",
+            folder.toString());
+    assertThat(run.code()).as(run.err()).isZero();
+    var pdf = Files.readAllBytes(folder.resolve("2026-10-17-marsh-heron-pre-purchase.pdf"));
+    assertThat(Validation.faults(pdf)).isEmpty();
+    try (var printed = new Printed(pdf)) {
+      var text = plain(String.join(" ", printed.readAloud()));
+      assertThat(text.indexOf(CLOSING)).isPositive().isLessThan(text.indexOf("signature:"));
+    }
   }
 
   @Test
