@@ -2,16 +2,21 @@ package org.seafettle.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.catalogue.Catalogue;
+import org.seafettle.house.House;
+import org.seafettle.house.Logo;
 import org.seafettle.html.Templates;
 import org.seafettle.html.Typesetter;
 import org.seafettle.html.WebPage;
 import org.seafettle.json.AssessmentWriter;
 import org.seafettle.json.CatalogueReader;
+import org.seafettle.json.HouseReader;
 import org.seafettle.json.SurveyReader;
 import org.seafettle.json.SurveySource;
 import org.seafettle.pdf.Attachment;
@@ -19,6 +24,7 @@ import org.seafettle.pdf.PdfPrinter;
 import org.seafettle.pdf.Relationship;
 import org.seafettle.pdf.Typefaces;
 import org.seafettle.problem.Problem;
+import org.seafettle.report.Letterhead;
 import org.seafettle.report.Options;
 import org.seafettle.report.Report;
 import org.seafettle.report.Words;
@@ -35,6 +41,7 @@ public final class Pipe {
   private final SurveyReader reader;
   private final Options options;
   private final boolean keepMetadata;
+  private final Optional<House> house;
 
   /**
    * @param templates what the pages are set with
@@ -43,6 +50,21 @@ public final class Pipe {
    * @param keepMetadata whether the printed photographs keep what the camera wrote down
    */
   public Pipe(Templates templates, String language, Options options, boolean keepMetadata) {
+    this(templates, language, options, keepMetadata, Optional.empty());
+  }
+
+  /**
+   * The same with the face of a house.
+   *
+   * @param house where its house.json is
+   * @throws org.seafettle.problem.Refused with every fault of the house
+   */
+  public Pipe(
+      Templates templates,
+      String language,
+      Options options,
+      boolean keepMetadata,
+      Optional<Path> house) {
     var typefaces = new Typefaces();
     this.printer = Ahead.make(() -> PdfPrinter.awake(typefaces));
     this.typesetter = new Typesetter(templates);
@@ -53,6 +75,7 @@ public final class Pipe {
     this.reader = new SurveyReader(catalogue, typefaces::covers);
     this.options = options;
     this.keepMetadata = keepMetadata;
+    this.house = house.map(new HouseReader(typefaces::covers)::read);
   }
 
   /**
@@ -78,7 +101,7 @@ public final class Pipe {
     var pictures = new Pictures();
     var source = reader.read(path, pictures);
     var survey = source.survey();
-    var prints = Ahead.make(() -> pictures.prints(survey, keepMetadata));
+    var prints = Ahead.make(() -> withLogo(pictures.prints(survey, keepMetadata)));
 
     step.accept("judging");
     var earlier = source.earlier().stream().map(SurveySource::survey).toList();
@@ -87,7 +110,7 @@ public final class Pipe {
 
     step.accept("setting the pages");
     var told = translation.tell(assessment, earlier);
-    var report = Report.of(told, words, pictures.facts(survey), options);
+    var report = Report.of(told, words, pictures.facts(survey), options, house);
     var xhtml = typesetter.set(report);
 
     step.accept("printing");
@@ -96,6 +119,15 @@ public final class Pipe {
     Supplier<String> html = () -> web.of(xhtml, prints.get());
     var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
     return new Made(FileName.of(survey), pdf, data, html, remarks);
+  }
+
+  private Map<String, byte[]> withLogo(Map<String, byte[]> prints) {
+    house
+        .flatMap(House::logo)
+        .filter(Logo.Picture.class::isInstance)
+        .map(Logo.Picture.class::cast)
+        .ifPresent(logo -> prints.put(Letterhead.PICTURE, logo.print().bytes()));
+    return prints;
   }
 
   private List<Attachment> attachments(SurveySource source, byte[] assessment) {

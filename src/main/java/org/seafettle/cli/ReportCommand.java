@@ -46,6 +46,12 @@ final class ReportCommand implements Callable<Integer> {
   private Optional<Path> templates = Optional.empty();
 
   @Option(
+      names = "--house",
+      paramLabel = "FILE",
+      description = "A house.json, or its folder: name, address, logo and colour of the writer.")
+  private Optional<Path> house = Optional.empty();
+
+  @Option(
       names = "--lang",
       paramLabel = "LANG",
       description =
@@ -93,8 +99,8 @@ final class ReportCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     var supplied = templates.map(Templates::with).orElseGet(Templates::supplied);
     var options = new Options(units, paper, draft);
-    var made =
-        new Pipe(supplied, known(supplied), options, keepMetadata).make(path, console::progress);
+    var pipe = new Pipe(supplied, known(supplied), options, keepMetadata, house);
+    var made = pipe.make(path, console::progress);
     put(made);
     made.remarks().forEach(problem -> console.remark(problem.toString()));
     return ExitCode.DONE.code();

@@ -2,7 +2,9 @@ package org.seafettle.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.seafettle.assessment.Assessment;
+import org.seafettle.house.House;
 
 /**
  * A report, ready to be set: plain strings throughout.
@@ -68,6 +70,16 @@ public record Report(
    */
   public static Report of(
       Assessment assessment, Words words, Map<String, PhotoFacts> photos, Options options) {
+    return of(assessment, words, photos, options, Optional.empty());
+  }
+
+  /** The same with the face of the house that it comes from. */
+  public static Report of(
+      Assessment assessment,
+      Words words,
+      Map<String, PhotoFacts> photos,
+      Options options,
+      Optional<House> house) {
     var survey = assessment.survey();
     var phrases = new Phrases(words, options.units(), survey);
     var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, photos));
@@ -77,7 +89,7 @@ public record Report(
     var unseen = UnseenPart.of(m);
     return new Report(
         survey.occasion().purpose().word(),
-        Frame.of(m, options),
+        Frame.of(m, options, house),
         first,
         plan,
         findings,

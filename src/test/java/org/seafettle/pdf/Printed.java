@@ -89,7 +89,10 @@ public final class Printed implements AutoCloseable {
     return spoken;
   }
 
-  /** What the eye reads, in the order of the structure: as {@link #readAloud}, save for links. */
+  /**
+   * What the eye reads, in the order of the structure: as {@link #readAloud}, but of a link its own
+   * words, and of a table's head that each page repeats only one.
+   */
   public List<String> words() {
     var words = new ArrayList<String>();
     readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), words, true);
@@ -101,17 +104,20 @@ public final class Printed implements AutoCloseable {
       @Nullable PDPage page,
       Map<PDPage, Map<Integer, String>> marked,
       List<String> spoken,
-      boolean linksAsWritten) {
+      boolean asWritten) {
     if (node instanceof PDStructureElement element
         && element.getAlternateDescription() != null
-        && !(linksAsWritten && "Link".equals(element.getStructureType()))) {
+        && !(asWritten && "Link".equals(element.getStructureType()))) {
       spoken.add(element.getAlternateDescription());
       return;
     }
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
         var at = element.getPage() == null ? page : element.getPage();
-        readAloud(element, at, marked, spoken, linksAsWritten);
+        var words = new ArrayList<String>();
+        readAloud(element, at, marked, words, asWritten);
+        boolean repeated = asWritten && "TH".equals(element.getStructureType());
+        spoken.addAll(repeated ? words.stream().distinct().toList() : words);
       } else if (kid instanceof PDMarkedContentReference reference) {
         spoken.add(text(marked, reference.getPage(), reference.getMCID()));
       } else if (kid instanceof Integer number) {
