@@ -38,11 +38,13 @@ class ArchitectureTest {
           "catalogue",
           "trend",
           "assessment",
+          "difference",
           "photo",
           "json",
           "report",
           "html",
           "pdf",
+          "calendar",
           "cli");
 
   /** The packages that judge, and so may look at nothing but what they are given. */
@@ -52,7 +54,8 @@ class ArchitectureTest {
     ROOT + "formula..",
     ROOT + "catalogue..",
     ROOT + "trend..",
-    ROOT + "assessment.."
+    ROOT + "assessment..",
+    ROOT + "difference.."
   };
 
   private static String[] packages(String... names) {
@@ -98,11 +101,13 @@ class ArchitectureTest {
                 "catalogue",
                 "trend",
                 "assessment",
+                "difference",
                 "photo",
                 "json",
                 "report",
                 "html",
                 "pdf",
+                "calendar",
                 "cli"))
         .check(PROGRAM);
   }
@@ -202,7 +207,7 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "report..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(packages("json", "html", "pdf", "cli"))
+        .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli"))
         .check(PROGRAM);
   }
 
