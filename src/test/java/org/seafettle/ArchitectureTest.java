@@ -38,12 +38,14 @@ class ArchitectureTest {
           "catalogue",
           "trend",
           "assessment",
+          "difference",
           "photo",
           "house",
           "json",
           "report",
           "html",
           "pdf",
+          "calendar",
           "cli");
 
   /** The packages that judge, and so may look at nothing but what they are given. */
@@ -53,7 +55,8 @@ class ArchitectureTest {
     ROOT + "formula..",
     ROOT + "catalogue..",
     ROOT + "trend..",
-    ROOT + "assessment.."
+    ROOT + "assessment..",
+    ROOT + "difference.."
   };
 
   private static String[] packages(String... names) {
@@ -99,12 +102,14 @@ class ArchitectureTest {
                 "catalogue",
                 "trend",
                 "assessment",
+                "difference",
                 "photo",
                 "house",
                 "json",
                 "report",
                 "html",
                 "pdf",
+                "calendar",
                 "cli"))
         .check(PROGRAM);
   }
@@ -204,7 +209,7 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "report..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(packages("json", "html", "pdf", "cli"))
+        .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli"))
         .check(PROGRAM);
   }
 

@@ -11,7 +11,7 @@ import org.seafettle.survey.Survey;
 
 /**
  * The days behind the deadlines, where there is an honest one. No day is known for the first frost,
- * nor for the next start of a boat that is in use.
+ * nor for the next start: an engine is also started to lay it up.
  */
 final class Deadlines {
 
@@ -32,11 +32,11 @@ final class Deadlines {
     return switch (by) {
       case AT_ONCE -> Optional.of(today);
       case BEFORE_NEXT_SEASON -> eveOfSeason();
-      case BEFORE_LAUNCHING, BEFORE_NEXT_START, BEFORE_NEXT_USE ->
-          eveOfSeason().filter(day -> laidUp());
+      case BEFORE_LAUNCHING, BEFORE_NEXT_USE -> eveOfSeason().filter(day -> laidUp());
       case WITHIN_TEN_HOURS -> tenHours(on);
       case NEXT_SERVICE -> nextService(on);
-      case BEFORE_SWITCHING_ON,
+      case BEFORE_NEXT_START,
+          BEFORE_SWITCHING_ON,
           BEFORE_PLUGGING_IN,
           BEFORE_CHARGING,
           BEFORE_FUELLING,

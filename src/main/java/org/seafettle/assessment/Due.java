@@ -27,6 +27,11 @@ public record Due(
     Optional<Running> byHours,
     Optional<Overdue> overdue) {
 
+  /** Whether it has an age and no day on which it was last done. */
+  public boolean isAge() {
+    return last.isEmpty();
+  }
+
   /** The first day on which it may fall due. */
   public Optional<LocalDate> next() {
     return first(byCalendar.map(Between::earliest), byHours.flatMap(Running::fast));

@@ -26,6 +26,7 @@ import org.seafettle.pdf.Typefaces;
 import org.seafettle.problem.Problem;
 import org.seafettle.report.Letterhead;
 import org.seafettle.report.Options;
+import org.seafettle.report.Reminders;
 import org.seafettle.report.Report;
 import org.seafettle.report.Words;
 
@@ -85,10 +86,16 @@ public final class Pipe {
    * @param pdf the report
    * @param assessment the same as JSON
    * @param html the same pages for a browser, as one file
+   * @param reminders what to be reminded of
    * @param remarks what is no fault but worth a second look
    */
   public record Made(
-      String name, byte[] pdf, byte[] assessment, Supplier<String> html, List<Problem> remarks) {}
+      String name,
+      byte[] pdf,
+      byte[] assessment,
+      Supplier<String> html,
+      Reminders reminders,
+      List<Problem> remarks) {}
 
   /**
    * Makes the report of a survey.
@@ -117,8 +124,9 @@ public final class Pipe {
     var metadata = DocumentMetadata.of(report, assessment, words);
     var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
     Supplier<String> html = () -> web.of(xhtml, prints.get());
+    var reminders = Reminders.of(told, words, options);
     var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
-    return new Made(FileName.of(survey), pdf, data, html, remarks);
+    return new Made(FileName.of(survey), pdf, data, html, reminders, remarks);
   }
 
   private Map<String, byte[]> withLogo(Map<String, byte[]> prints) {

@@ -44,6 +44,7 @@ public final class Program implements Runnable {
         new CommandLine(this)
             .addSubcommand(new ReportCommand(console))
             .addSubcommand(new ValidateCommand(console))
+            .addSubcommand(new CompareCommand(console))
             .addSubcommand(new CatalogueCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .setOut(console.out())

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.seafettle.calendar.CalendarFile;
 import org.seafettle.html.Templates;
 import org.seafettle.report.Options;
 import org.seafettle.report.Paper;
@@ -82,6 +84,11 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--html", description = "Also write the report as one HTML file.")
   private boolean html;
 
+  @Option(
+      names = "--calendar",
+      description = "Also write what falls due as an iCalendar file (.ics) beside the report.")
+  private boolean calendar;
+
   @Option(names = "--draft", description = "Say DRAFT on every page.")
   private boolean draft;
 
@@ -129,6 +136,12 @@ final class ReportCommand implements Callable<Integer> {
     }
     if (html) {
       files.put(made.name() + ".html", made.html().get().getBytes(StandardCharsets.UTF_8));
+    }
+    if (calendar) {
+      CalendarFile.write(List.of(made.reminders()))
+          .ifPresentOrElse(
+              ics -> files.put(made.name() + ".ics", ics),
+              () -> console.remark("Nothing falls due on a known day: no calendar was written."));
     }
     var placed = new Destination(out).put(files);
     console.progressEnds();

@@ -60,6 +60,9 @@ public record DueRow(String what, String last, String interval, String next, Str
 
   private static String interval(Manuscript m, Due due) {
     var either = new ArrayList<String>();
+    if (due.isAge()) {
+      return m.phrases().value(due.interval().months().orElseThrow() / 12, MeasuredUnit.YEAR);
+    }
     due.interval().months().ifPresent(n -> either.add(months(m, Math.round(n))));
     due.interval().hours().ifPresent(n -> either.add(m.phrases().value(n, MeasuredUnit.HOUR)));
     return or(m, either);
