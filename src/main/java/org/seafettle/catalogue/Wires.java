@@ -72,8 +72,7 @@ final class Wires {
     if (number.isPresent()) {
       return Gauge.ofNumber(number.getAsDouble());
     }
-    return Gauge.notAbove(
-        in.find("area").orElseThrow(() -> Known.missing("wire-size")));
+    return Gauge.notAbove(in.find("area").orElseThrow(() -> Known.missing("wire-size")));
   }
 
   private static int insulation(Inputs in) {

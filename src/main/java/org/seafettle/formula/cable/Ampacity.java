@@ -78,7 +78,7 @@ public final class Ampacity {
       }
     }
     throw DoesNotHold.because(
-"no-such-insulation",
+        "no-such-insulation",
         "The table has no column for insulation rated " + insulationC + " °C.",
         "Read the rating on the wire: 60, 75, 80, 90, 105, 125 or 200 °C; where it cannot be read"
             + " take 60 °C.");

@@ -52,7 +52,7 @@ public enum Gauge {
         .orElseThrow(
             () ->
                 DoesNotHold.because(
-"no-such-gauge",
+                    "no-such-gauge",
                     "There is no wire size \"" + label + "\" AWG in the tables.",
                     "Write one of: "
                         + Arrays.stream(values())
@@ -73,7 +73,7 @@ public enum Gauge {
         .orElseThrow(
             () ->
                 DoesNotHold.because(
-"no-such-gauge",
+                    "no-such-gauge",
                     "There is no wire of that AWG number in the tables.",
                     "Give 18, 16, 14, 12, 10, 8, 6, 4, 3, 2 or 1, or 0, -1, -2, -3 for 1/0 to"
                         + " 4/0."));

@@ -57,7 +57,7 @@ public final class Terminal {
         .orElseThrow(
             () ->
                 DoesNotHold.because(
-"no-crimp-figure",
+                    "no-crimp-figure",
                     "No verified crimp pull is known for " + gauge.label() + " AWG.",
                     "Take the figure from the terminal maker's data sheet."));
   }

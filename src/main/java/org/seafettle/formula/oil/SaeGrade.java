@@ -68,7 +68,7 @@ public enum SaeGrade {
         .orElseThrow(
             () ->
                 DoesNotHold.because(
-"no-such-grade",
+                    "no-such-grade",
                     "There is no engine oil grade of that number.",
                     "Give the number after the W: 8, 12, 16, 20, 30, 40, 50 or 60."));
   }

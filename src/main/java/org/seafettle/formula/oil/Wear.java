@@ -45,7 +45,7 @@ public final class Wear {
   public static double telling(double ppm, double oilHours) {
     if (!(oilHours >= LEAST_HOURS)) {
       throw DoesNotHold.because(
-"oil-too-fresh",
+          "oil-too-fresh",
           "The oil had run for less than 5 h: right after a change every oil looks good.",
           "Draw another sample after 10 to 25 h.");
     }
@@ -60,7 +60,7 @@ public final class Wear {
   public static double overMedian(double rate, List<Double> earlier) {
     if (earlier.size() < 3) {
       throw DoesNotHold.because(
-"too-few-samples",
+          "too-few-samples",
           "Fewer than three earlier samples make no history.",
           "Keep the figure, and compare it when there are more.");
     }
