@@ -65,6 +65,13 @@ public final class Inputs {
     return facts;
   }
 
+  /** The same with at least this expanded uncertainty of a reading, in the unit of the check. */
+  Inputs atLeast(String name, double uncertainty) {
+    var wider = new LinkedHashMap<>(uncertainties);
+    wider.merge(name, uncertainty, Math::max);
+    return new Inputs(facts, values, wider, several);
+  }
+
   /** A required reading, in the unit that the check states. */
   public double get(String name) {
     var value = values.get(name);

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the formulas that the catalogue can reach may say in a report, read from their sources: the
@@ -27,6 +28,7 @@ final class FormulaWords {
   private static final Pattern RULE = Pattern.compile("DoesNotHold\\.because\\(\\s*\"([a-z-]+)\"");
   private static final Pattern FACT =
       Pattern.compile("missing\\(\"([a-z-]+)\"\\)|, \"([a-z-]+)\"\\)");
+  private static final Pattern MISSED = Pattern.compile("Known\\.missing\\(\\s*\"([a-z-]+)\"\\)");
   private static final Pattern CONSTANT = Pattern.compile("String ([A-Z_]+) =\\s*\"([^\"]*)\"");
   private static final Pattern QUANTITY =
       Pattern.compile(
@@ -65,7 +67,7 @@ final class FormulaWords {
 
   static Set<String> rules() throws IOException {
     var rules = new TreeSet<>(Set.of("outside", "not-above-zero", "no-number", "does-not-hold"));
-    var texts = String.join("\n", reachable().values()) + Files.readString(known());
+    var texts = String.join("\n", reachable().values()) + catalogue();
     RULE.matcher(texts).results().forEach(r -> rules.add(r.group(1)));
     return rules;
   }
@@ -77,13 +79,19 @@ final class FormulaWords {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** What {@code Known} looks for; a reading that it misses has its name in the catalogue. */
+  /** What derivations look for; a reading that they miss has its name in the catalogue. */
   static Set<String> facts() throws IOException {
-    return FACT.matcher(Files.readString(known()))
-        .results()
-        .map(f -> f.group(1) == null ? f.group(2) : f.group(1))
+    return Stream.concat(
+            FACT.matcher(Files.readString(known()))
+                .results()
+                .map(f -> f.group(1) == null ? f.group(2) : f.group(1)),
+            MISSED.matcher(catalogue()).results().map(f -> f.group(1)))
         .filter(f -> !Set.of("voltage", "temperature", "rested", "gravity").contains(f))
         .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static String catalogue() throws IOException {
+    return String.join("\n", sources(CATALOGUE).values());
   }
 
   private static Path known() {
