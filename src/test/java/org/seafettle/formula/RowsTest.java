@@ -42,8 +42,11 @@ class RowsTest {
 
   @Test
   void a_table_cannot_be_changed_from_outside() {
-    ROWS.cells()[1] = 99;
-    assertThat(ROWS.at(0)).isEqualTo(8.5);
+    var given = new double[] {0, 8.5, 10, 9.5};
+    var rows = new Rows("A temperature", "°C", given);
+    given[1] = 99;
+    rows.cells()[1] = 99;
+    assertThat(rows.at(0)).isEqualTo(8.5);
   }
 
   @ParameterizedTest

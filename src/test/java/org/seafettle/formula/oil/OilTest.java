@@ -45,6 +45,7 @@ class OilTest {
     assertThatThrownBy(() -> index.of(30, 1.9)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> index.of(8, 9)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> new ViscosityIndex(69.48, 119.94)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new ViscosityIndex(69.48, 69.48)).isInstanceOf(Refused.class);
   }
 
   @Test
@@ -84,7 +85,10 @@ class OilTest {
     "  26,   0, false, GASOLINE, UNDETERMINED",
     "   0,   0, false, DIESEL,   UNDETERMINED",
     "   0,  25, false, DIESEL,   COOLANT",
-    "   0,  20, false, DIESEL,   UNDETERMINED"
+    "   0,  20, false, DIESEL,   UNDETERMINED",
+    " 250,  25, false, DIESEL,   UNDETERMINED",
+    " 400,  20, false, DIESEL,   SEAWATER",
+    "  25,   0, false, DIESEL,   UNDETERMINED"
   })
   void salt_is_traced_to_the_sea_or_the_coolant(
       double sodium, double potassium, boolean glycol, Engine engine, Origin origin) {
