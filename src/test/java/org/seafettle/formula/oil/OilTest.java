@@ -53,6 +53,7 @@ class OilTest {
     assertThatThrownBy(() -> Walther.through(10, 40, 60, 100)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 10, 40)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 60, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> Walther.through(60, 40, 60, 100)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 1.9, 100)).isInstanceOf(Refused.class);
     var thin = Walther.through(10, 40, 2.6, 100);
     assertThatThrownBy(() -> thin.at(150)).isInstanceOf(Refused.class);
