@@ -51,7 +51,10 @@ class RowsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, false, true", "1, true, true", "-1, false, false", "NaN, false, false",
+    "0, false, true",
+    "1, true, true",
+    "-1, false, false",
+    "NaN, false, false",
     "Infinity, false, false"
   })
   void zero_is_not_negative_but_not_positive_either(

@@ -44,6 +44,23 @@ class FuelSystemTest {
   }
 
   @Test
+  void a_tank_without_extent_is_no_tank() {
+    assertThatThrownBy(() -> new Tank.Box(0, 60, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 0, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 60, 0)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Upright(0, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Upright(50, 0)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 60, 2001)).isInstanceOf(Refused.class);
+  }
+
+  @Test
+  void an_upright_tank_half_full_holds_half_of_what_it_can() {
+    var upright = new Tank.Upright(50, 120);
+    assertThat(upright.litres(60)).isCloseTo(117.810, within(0.001));
+    assertThat(upright.heightCm(117.810)).isCloseTo(60, within(0.001));
+  }
+
+  @Test
   void a_density_that_is_no_fuel_is_refused() {
     assertThatThrownBy(() -> Density.expansionPerC(652)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Density.expansionPerC(1076)).isInstanceOf(Refused.class);
