@@ -20,7 +20,15 @@ class RowsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {-0.001, 30.001, Double.NaN, Double.POSITIVE_INFINITY})
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void what_is_no_number_has_no_place_in_a_table(double x) {
+    assertThatThrownBy(() -> ROWS.at(x))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("comes out as no number");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.001, 30.001})
   void beyond_the_rows_nothing_is_said(double x) {
     assertThatThrownBy(() -> ROWS.at(x))
         .isInstanceOf(Refused.class)
