@@ -9,7 +9,6 @@ import org.seafettle.formula.engine.SealedCase;
 import org.seafettle.formula.fuel.EthanolBlend;
 import org.seafettle.formula.galvanic.Anode;
 import org.seafettle.formula.oil.Consumption;
-import org.seafettle.formula.oil.Dilution;
 import org.seafettle.formula.pump.Delivery;
 import org.seafettle.survey.Word;
 
@@ -85,12 +84,6 @@ public enum Derivation implements Word {
 
   /** Oil used, in per cent of the fuel burned, from added [L] and fuel [L]. */
   OIL_SHARE_OF_FUEL(in -> Consumption.percentOfFuel(in.get("added"), in.get("fuel"))),
-
-  /** Millilitres of oil used an hour, from added [L] in running [h]. */
-  OIL_USED_PER_HOUR(in -> Consumption.millilitresPerHour(in.get("added"), in.get("running"))),
-
-  /** Per cent of fuel in the oil if the rise were all fuel, from oil [L] and rise [L]. */
-  OIL_DILUTION(in -> Dilution.percentFromLevelRise(in.get("oil"), in.get("rise"))),
 
   /**
    * Percentage points until water falls out of E10, from water [%] and the lowest temperature

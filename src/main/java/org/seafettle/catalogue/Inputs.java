@@ -69,7 +69,7 @@ public final class Inputs {
   Inputs atLeast(String name, double uncertainty) {
     var wider = new LinkedHashMap<>(uncertainties);
     wider.merge(name, uncertainty, Math::max);
-    return new Inputs(facts, values, wider, several);
+    return new Inputs(facts, values, wider, several, severalUncertainties);
   }
 
   /** A required reading, in the unit that the check states. */

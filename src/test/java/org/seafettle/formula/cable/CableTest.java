@@ -47,6 +47,12 @@ class CableTest {
   }
 
   @Test
+  void a_wire_of_exactly_the_required_area_is_large_enough() {
+    assertThat(WireTable.NOMINAL.smallest(1600)).isEqualTo(Gauge.AWG_18);
+    assertThat(WireTable.NOMINAL.smallest(1601)).isEqualTo(Gauge.AWG_16);
+  }
+
+  @Test
   void the_largest_fuse_depends_on_the_voltage() {
     assertThat(Overcurrent.largestAmperes(60, 12)).isEqualTo(90);
     assertThat(Overcurrent.largestAmperes(60, 49.9)).isEqualTo(90);

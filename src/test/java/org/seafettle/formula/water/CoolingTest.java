@@ -69,6 +69,8 @@ class CoolingTest {
     assertThat(CoolingHeat.plausible(CoolingHeat.share(41.017, fuel))).isTrue();
     assertThat(CoolingHeat.plausible(CoolingHeat.share(83.4, fuel))).isFalse();
     assertThat(CoolingHeat.plausible(CoolingHeat.share(9.9, fuel))).isFalse();
+    assertThat(CoolingHeat.plausible(0.10)).isTrue();
+    assertThat(CoolingHeat.plausible(0.70)).isTrue();
   }
 
   @Test
