@@ -80,7 +80,7 @@ class CatalogueRulesTest {
 
   @Test
   void one_finding_alone_is_no_pattern() {
-    var need = new Pattern.Need(List.of(new Pattern.Sign("oil-level", Set.of("high"))));
+    var need = new Pattern.Need(List.of(new Pattern.Sign("oil-level", Set.of("high"))), false);
     assertThatIllegalArgumentException().isThrownBy(() -> pattern(List.of(need)));
     assertThat(pattern(List.of(need, need)).needs()).hasSize(2);
   }

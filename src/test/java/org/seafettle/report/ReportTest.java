@@ -59,10 +59,11 @@ class ReportTest {
   void a_reading_keeps_its_digits_and_does_not_break_from_its_unit() {
     var battery =
         finding(report("pre-purchase", 0), "Start-port battery: a battery that is nearly flat");
-    assertThat(battery.scaleCaption())
+    assertThat(battery.drawing().caption())
         .contains("State of charge 18.3\u00a0±\u00a04.2\u00a0%")
         .contains("voltage 11.92\u00a0±\u00a00.05\u00a0V");
-    assertThat(battery.scale().orElseThrow().says()).contains("limits 25\u00a0% and 75\u00a0%");
+    assertThat(battery.drawing().scale().orElseThrow().says())
+        .contains("limits 25\u00a0% and 75\u00a0%");
   }
 
   @Test

@@ -114,7 +114,7 @@ class UnitsTest {
             new Options(units, Paper.A4, false));
     var says =
         report.findings().stream()
-            .flatMap(f -> f.scale().stream())
+            .flatMap(f -> f.drawing().scale().stream())
             .map(s -> plain(s.says()))
             .filter(s -> s.startsWith("temperature"))
             .toList();
