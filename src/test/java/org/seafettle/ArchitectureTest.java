@@ -38,12 +38,15 @@ class ArchitectureTest {
           "catalogue",
           "trend",
           "assessment",
+          "difference",
           "photo",
+          "house",
           "json",
           "report",
           "yard",
           "html",
           "pdf",
+          "calendar",
           "cli");
 
   /** The packages that judge, and so may look at nothing but what they are given. */
@@ -53,7 +56,8 @@ class ArchitectureTest {
     ROOT + "formula..",
     ROOT + "catalogue..",
     ROOT + "trend..",
-    ROOT + "assessment.."
+    ROOT + "assessment..",
+    ROOT + "difference.."
   };
 
   private static String[] packages(String... names) {
@@ -99,12 +103,15 @@ class ArchitectureTest {
                 "catalogue",
                 "trend",
                 "assessment",
+                "difference",
                 "photo",
+                "house",
                 "json",
                 "report",
                 "yard",
                 "html",
                 "pdf",
+                "calendar",
                 "cli"))
         .check(PROGRAM);
   }
@@ -205,7 +212,7 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "report..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(packages("json", "html", "pdf", "cli", "yard"))
+        .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli", "yard"))
         .check(PROGRAM);
   }
 
@@ -216,7 +223,7 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "yard..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(packages("json", "html", "pdf", "cli"))
+        .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli"))
         .orShould()
         .dependOnClassesThat()
         .resideInAnyPackage("java.io..", "java.nio.file..")

@@ -56,13 +56,16 @@ public record Assessment(
    * @param tasks what to do, the most urgent first
    * @param looks what to inspect next, the most telling first
    * @param furtherTests optional checks that were not done
+   * @param dues what falls due, in the order of the results
    */
-  public record Plan(List<Task> tasks, List<NextLook> looks, List<Check> furtherTests) {
+  public record Plan(
+      List<Task> tasks, List<NextLook> looks, List<Check> furtherTests, List<Due> dues) {
 
     public Plan {
       tasks = List.copyOf(tasks);
       looks = List.copyOf(looks);
       furtherTests = List.copyOf(furtherTests);
+      dues = List.copyOf(dues);
     }
   }
 }

@@ -31,12 +31,14 @@ public final class Assessor {
   public Assessment assess(Survey survey, List<Survey> earlier) {
     var book = new FindingBook();
     var past = new ArrayList<History.Past>();
+    var before = new ArrayList<Survey>();
     for (var then : oldestFirst(earlier)) {
-      var judged = judge(then, book, past, List.of());
+      var judged = judge(then, before, book, past);
+      before.add(then);
       book.enter(judged.results(), then.occasion().date());
       past.add(new History.Past(then.occasion().id(), then.occasion().date(), judged.engines()));
     }
-    return judge(survey, book, past, Series.of(survey, earlier));
+    return judge(survey, before, book, past);
   }
 
   private static List<Survey> oldestFirst(List<Survey> surveys) {
@@ -44,14 +46,16 @@ public final class Assessor {
   }
 
   private Assessment judge(
-      Survey survey, FindingBook book, List<History.Past> past, List<Series> series) {
+      Survey survey, List<Survey> earlier, FindingBook book, List<History.Past> past) {
     var seen = Looks.of(survey, catalogue);
     var causes = Causes.of(survey, catalogue, seen);
     var results = book.number(Causes.raise(seen, causes));
     var engines = new Grading(survey, results).engines();
-    var tasks = Tasks.of(survey, results, engines);
+    var dues = Dues.of(survey, earlier, results);
+    var tasks = Tasks.of(survey, results, engines, new Deadlines(survey, dues));
     var plan =
-        new Assessment.Plan(tasks, NextLooks.of(survey, results), furtherTests(survey, results));
+        new Assessment.Plan(
+            tasks, NextLooks.of(survey, results), furtherTests(survey, results), dues);
     return new Assessment(
         survey,
         catalogue,
@@ -60,7 +64,7 @@ public final class Assessor {
         verdict(results, engines),
         Causes.from(causes, results),
         plan,
-        new History(past, book.follow(survey, results), series));
+        new History(past, book.follow(survey, results), Series.of(survey, earlier)));
   }
 
   private static Verdict verdict(List<Result> results, List<EngineGrade> engines) {
@@ -103,13 +107,15 @@ public final class Assessor {
   private List<Check> furtherTests(Survey survey, List<Result> results) {
     var done = results.stream().map(r -> r.check().id()).collect(Collectors.toSet());
     Purpose purpose = survey.occasion().purpose();
+    var opened = Opened.by(results);
     return catalogue.checks().stream()
         .filter(c -> !done.contains(c.id()) && !c.expected().contains(purpose))
         .filter(
             c ->
                 survey
                     .components()
-                    .anyMatch(x -> x.kind() == c.on() && c.scope().covers(survey, x)))
+                    .filter(x -> x.kind() == c.on() && c.scope().covers(survey, x))
+                    .anyMatch(x -> opened.counts(c, x)))
         .toList();
   }
 }

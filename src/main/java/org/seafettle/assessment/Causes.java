@@ -17,11 +17,17 @@ final class Causes {
   private Causes() {}
 
   static List<Cause> of(Survey survey, Catalogue catalogue, List<Result> results) {
+    var opened = Opened.by(results);
+    var checks = catalogue.byId();
     var causes = new ArrayList<Cause>();
     for (var pattern : catalogue.patterns()) {
       for (var engine : survey.engines()) {
         if (pattern.scope().covers(survey, engine)) {
-          match(pattern, engine, concerning(engine, results)).ifPresent(causes::add);
+          var needs =
+              pattern.needs().stream()
+                  .map(n -> n.only(s -> opened.counts(checks.get(s.check()), engine)))
+                  .toList();
+          match(pattern, needs, engine, concerning(engine, results)).ifPresent(causes::add);
         }
       }
     }
@@ -33,16 +39,17 @@ final class Causes {
   }
 
   /** A pattern fits if every need is met, or all but one whose look was not taken. */
-  private static Optional<Cause> match(Pattern pattern, Engine engine, List<Result> results) {
+  private static Optional<Cause> match(
+      Pattern pattern, List<Pattern.Need> needs, Engine engine, List<Result> results) {
     var from = new LinkedHashSet<Result>();
     var missing = new ArrayList<Pattern.Need>();
-    for (var need : pattern.needs()) {
+    for (var need : needs) {
       var signs = need.anyOf().stream().flatMap(s -> showing(s, results)).toList();
       if (!signs.isEmpty()) {
         from.addAll(signs);
       } else if (need.anyOf().stream().anyMatch(s -> couldStillShow(s, results))) {
-        missing.add(need);
-      } else {
+        Optional.of(need).filter(n -> !n.onlyIfSeen()).ifPresent(missing::add);
+      } else if (!need.onlyIfSeen() || !need.anyOf().isEmpty()) {
         return Optional.empty();
       }
     }

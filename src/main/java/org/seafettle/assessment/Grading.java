@@ -31,8 +31,13 @@ final class Grading {
   }
 
   private EngineGrade engine(Engine engine) {
+    var opened = Opened.by(results);
     return EngineGrade.of(
-        engine, Arrays.stream(Subsystem.values()).map(s -> subsystem(engine, s)).toList());
+        engine,
+        Arrays.stream(Subsystem.values())
+            .filter(s -> opened.counts(s, engine))
+            .map(s -> subsystem(engine, s))
+            .toList());
   }
 
   private SubsystemGrade subsystem(Engine engine, Subsystem subsystem) {

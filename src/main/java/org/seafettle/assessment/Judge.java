@@ -2,7 +2,6 @@ package org.seafettle.assessment;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.Facts;
@@ -11,10 +10,12 @@ import org.seafettle.catalogue.Measure;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
 import org.seafettle.catalogue.Steps;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.conformity.Conformity;
 import org.seafettle.formula.conformity.Side;
-import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
+import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Evidence;
 import org.seafettle.survey.Finding;
@@ -48,10 +49,21 @@ final class Judge {
       return seen(finding.evidence(), partly, finding.done().isPresent());
     } catch (Criterion.Unjudgeable e) {
       return new Sighting.Unseen(e.reason());
+    } catch (DoesNotHold e) {
+      return new Sighting.Unseen(reason(e));
     } catch (Refused e) {
-      var why = e.problems().stream().map(Problem::fault).collect(Collectors.joining(" "));
-      return new Sighting.Unseen(new Reason(Reason.Kind.CONDITION_NOT_MET, why));
+      return new Sighting.Unseen(new Reason(Reason.Kind.CONDITION_NOT_MET, "does-not-hold"));
     }
+  }
+
+  private static Reason reason(DoesNotHold rule) {
+    return new Reason(
+        Reason.Kind.CONDITION_NOT_MET,
+        rule.rule(),
+        rule.quantity(),
+        rule.values().stream()
+            .map(v -> Quantity.of(v.number(), MeasuredUnit.of(v.unit())))
+            .toList());
   }
 
   private Sighting.Seen seen(Evidence evidence, Optional<Reason> partly, boolean settled) {

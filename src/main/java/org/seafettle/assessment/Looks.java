@@ -18,13 +18,21 @@ import org.seafettle.survey.Survey;
 final class Looks {
 
   private final Survey survey;
+  private final Opened opened;
 
-  private Looks(Survey survey) {
+  private Looks(Survey survey, Opened opened) {
     this.survey = survey;
+    this.opened = opened;
   }
 
   static List<Result> of(Survey survey, Catalogue catalogue) {
-    var looks = new Looks(survey);
+    var closed = new Looks(survey, Opened.by(List.of()));
+    var optional =
+        catalogue.checks().stream()
+            .filter(c -> c.subsystem().optional())
+            .flatMap(closed::results)
+            .toList();
+    var looks = new Looks(survey, Opened.by(optional));
     return catalogue.checks().stream().flatMap(looks::results).toList();
   }
 
@@ -56,7 +64,8 @@ final class Looks {
 
   private Optional<Result> result(Check check, Component component) {
     var finding = survey.finding(check.id(), component.id());
-    boolean expected = check.expected().contains(survey.occasion().purpose());
+    boolean expected =
+        check.expected().contains(survey.occasion().purpose()) && opened.counts(check, component);
     if (finding.isEmpty() && !expected) {
       return Optional.empty();
     }

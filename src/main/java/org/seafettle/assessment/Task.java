@@ -1,6 +1,7 @@
 package org.seafettle.assessment;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.seafettle.catalogue.Action;
@@ -16,6 +17,7 @@ import org.seafettle.survey.Component;
  * @param component on what
  * @param gravest the gravest class among the findings
  * @param by by when, the soonest
+ * @param until the last day that is in time, where the survey tells it
  * @param settles the findings
  * @param gain what it does to the index
  * @param cost what it costs, where the survey brings prices
@@ -25,9 +27,13 @@ public record Task(
     Component component,
     FindingClass gravest,
     Deadline by,
+    Optional<LocalDate> until,
     List<Result> settles,
     Gain gain,
     Optional<Cost> cost) {
+
+  /** Stands among what is not priced where the price list has no price of an hour. */
+  public static final String LABOUR = "labour";
 
   public Task {
     settles = List.copyOf(settles);

@@ -18,16 +18,20 @@ final class Tasks {
   private final Survey survey;
   private final Grading grading;
   private final List<EngineGrade> engines;
+  private final Deadlines deadlines;
 
-  private Tasks(Survey survey, List<Result> results, List<EngineGrade> engines) {
+  private Tasks(
+      Survey survey, List<Result> results, List<EngineGrade> engines, Deadlines deadlines) {
     this.survey = survey;
     this.grading = new Grading(survey, results);
     this.engines = engines;
+    this.deadlines = deadlines;
   }
 
   /** By class, then by what is gained, then by what is gained for the money. */
-  static List<Task> of(Survey survey, List<Result> results, List<EngineGrade> engines) {
-    var tasks = new Tasks(survey, results, engines);
+  static List<Task> of(
+      Survey survey, List<Result> results, List<EngineGrade> engines, Deadlines deadlines) {
+    var tasks = new Tasks(survey, results, engines, deadlines);
     var merged = new LinkedHashMap<List<String>, List<Result>>();
     for (var result : results) {
       if (result.counts() != FindingClass.OK) {
@@ -60,11 +64,13 @@ final class Tasks {
 
   private Task task(List<Result> settles) {
     var first = settles.get(0);
+    var by = settles.stream().map(Tasks::deadline).min(Comparator.naturalOrder()).orElseThrow();
     return new Task(
         action(first),
         first.component(),
         settles.stream().map(Result::counts).max(Comparator.naturalOrder()).orElseThrow(),
-        settles.stream().map(Tasks::deadline).min(Comparator.naturalOrder()).orElseThrow(),
+        by,
+        deadlines.until(by, first.component()),
         settles,
         gain(settles),
         survey.prices().flatMap(p -> cost(p, action(first))));
@@ -102,6 +108,9 @@ final class Tasks {
     }
     var least = parts;
     var most = parts;
+    if (action.hours().isPresent() && prices.labour().isEmpty()) {
+      unpriced.add(Task.LABOUR);
+    }
     if (action.hours().isPresent() && prices.labour().isPresent()) {
       var hours = action.hours().get();
       least = least.add(prices.labour().get().multiply(BigDecimal.valueOf(hours.least())));

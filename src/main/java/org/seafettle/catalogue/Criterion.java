@@ -19,6 +19,11 @@ public sealed interface Criterion permits Criterion.Choice, Criterion.Numbered, 
   /** The names of the outcomes that the number can lead to. */
   List<String> reachable();
 
+  /** Whether it can be judged by what the survey says of the component alone. */
+  default boolean knowsWithoutReading() {
+    return false;
+  }
+
   /**
    * The number and its limits.
    *
@@ -108,8 +113,13 @@ public sealed interface Criterion permits Criterion.Choice, Criterion.Numbered, 
     }
 
     @Override
+    public boolean knowsWithoutReading() {
+      return derivation.knowsWithoutReading();
+    }
+
+    @Override
     public Measure measure(Facts facts) {
-      var inputs = Inputs.of(facts, readings);
+      var inputs = derivation.asTaken(Inputs.of(facts, readings));
       double value = derivation.derive(inputs);
       var shown = new ArrayList<Measure.Shown>();
       for (var spec : readings) {

@@ -2,13 +2,13 @@ package org.seafettle.catalogue;
 
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.seafettle.formula.battery.Electrolyte;
 import org.seafettle.formula.battery.Endurance;
-import org.seafettle.formula.battery.LoadTest;
 import org.seafettle.formula.engine.SealedCase;
 import org.seafettle.formula.fuel.EthanolBlend;
+import org.seafettle.formula.galvanic.Anode;
 import org.seafettle.formula.oil.Consumption;
-import org.seafettle.formula.oil.Dilution;
 import org.seafettle.formula.pump.Delivery;
 import org.seafettle.survey.Word;
 
@@ -21,26 +21,27 @@ public enum Derivation implements Word {
    * Per cent of charge of a rested lead-acid battery from voltage [V], temperature [Cel], rested
    * [h].
    */
-  STATE_OF_CHARGE(Known::stateOfCharge),
+  STATE_OF_CHARGE(Known::stateOfCharge, Known::shortRest),
 
   /** Volts as of a 12 V battery, from voltage [V]: a 24 V bank is two of them. */
   TWELVE_VOLT_EQUIVALENT(in -> Known.perTwelveVolts(in, in.get("voltage"))),
 
   /** Volts above the least of the load test, from voltage [V] after 15 s and temperature [Cel]. */
-  LOAD_TEST_MARGIN(
-      in ->
-          Known.perTwelveVolts(in, in.get("voltage"))
-              - LoadTest.minimumVolts(in.get("temperature"))),
-
-  /** Measured over rated cranking amperes, from measured [A]. */
-  CRANKING_SHARE(in -> in.get("measured") / Known.rated(in)),
-
-  /** Specific gravity of the weakest cell at 80 °F, from gravity [1], temperature [[degF]]. */
-  WEAKEST_CELL_GRAVITY(Known::weakestCell),
+  LOAD_TEST_MARGIN(Known::loadTestMargin),
 
   /**
-   * Degrees Celsius between the lowest temperature expected and freezing acid, as the row above.
+   * Measured over rated cranking amperes, from measured [A] on the scale of the rating, else from
+   * measured-as-mca [A] for a rating in CCA.
    */
+  CRANKING_SHARE(Known::crankingShare),
+
+  /**
+   * Specific gravity of the weakest cell at 80 °F, from gravity [1], temperature [[degF]], as of a
+   * battery of 1.280 when full; that of another by its full gravity [1].
+   */
+  WEAKEST_CELL_GRAVITY(Known::weakestCellAsOfAStartingBattery),
+
+  /** Degrees Celsius between the lowest temperature expected and freezing acid, read alike. */
   ELECTROLYTE_FREEZE_MARGIN(
       in -> Electrolyte.freezeMarginC(Known.lowestExpected(in), Known.weakestCell(in))),
 
@@ -77,18 +78,12 @@ public enum Derivation implements Word {
 
   /**
    * Degrees Celsius between the lowest temperature expected and freezing coolant, from freezes-at
-   * [Cel].
+   * [Cel], else ethylene-glycol or propylene-glycol [%] by volume.
    */
-  FREEZE_MARGIN(in -> Known.lowestExpected(in) - in.get("freezes-at")),
+  FREEZE_MARGIN(in -> Known.lowestExpected(in) - Known.coolantFreezes(in)),
 
   /** Oil used, in per cent of the fuel burned, from added [L] and fuel [L]. */
   OIL_SHARE_OF_FUEL(in -> Consumption.percentOfFuel(in.get("added"), in.get("fuel"))),
-
-  /** Millilitres of oil used an hour, from added [L] in running [h]. */
-  OIL_USED_PER_HOUR(in -> Consumption.millilitresPerHour(in.get("added"), in.get("running"))),
-
-  /** Per cent of fuel in the oil if the rise were all fuel, from oil [L] and rise [L]. */
-  OIL_DILUTION(in -> Dilution.percentFromLevelRise(in.get("oil"), in.get("rise"))),
 
   /**
    * Percentage points until water falls out of E10, from water [%] and the lowest temperature
@@ -111,12 +106,161 @@ public enum Derivation implements Word {
               Known.SEA_LEVEL_KPA)),
 
   /** Years since a battery was fitted, from age [a], else from the year in which it was fitted. */
-  BATTERY_AGE(Known::batteryAge);
+  BATTERY_AGE(Known::batteryAge),
+
+  /**
+   * Per cent by which the lowest cylinder lies below the highest, from compression in any one unit
+   * of pressure, a value a cylinder.
+   */
+  COMPRESSION_SPREAD(Cylinders::compressionSpread),
+
+  /** Highest less lowest cylinder, in the unit of compression, a value a cylinder. */
+  COMPRESSION_DIFFERENCE(Cylinders::compressionDifference),
+
+  /** The lowest cylinder, in the unit of compression, a value a cylinder. */
+  LOWEST_COMPRESSION(Cylinders::lowestCompression),
+
+  /**
+   * Per cent of the air that the worst cylinder loses, from leakage [%] a cylinder, else from
+   * supply and cylinder-holds, a value a cylinder, in one unit of pressure.
+   */
+  LEAK_DOWN(Cylinders::leakDown),
+
+  /** Per cent between the gap that is farthest off, from gap a plug, and specified, in one unit. */
+  PLUG_GAP_ERROR(Cylinders::plugGapError),
+
+  /**
+   * Disagreement of two hour meters over the allowed one, from control-unit [h] and panel [h], else
+   * from the engine's hours.
+   */
+  METER_DISAGREEMENT(Running::meterDisagreement),
+
+  /**
+   * Hours of running a year, from panel [h] (else the engine's hours), earlier [h] and
+   * years-between [a]; without an earlier reading from the year of the engine.
+   */
+  HOURS_PER_YEAR(Running::hoursPerYear),
+
+  /**
+   * Years from the model year in the hull's number to engine-year (else that on the engine's
+   * plate).
+   */
+  YEARS_AFTER_HULL(Running::yearsAfterHull),
+
+  /**
+   * Revolutions a minute beyond the maker's range at full throttle, from speed, range-from and
+   * range-to [{rev}/min].
+   */
+  SPEED_OFF_RANGE(Running::speedOffRange),
+
+  /** Years from age or oldest [a], else from the year [1] that is printed. */
+  AGE(Known::age),
+
+  /**
+   * Current over what a wire may carry, from current [A], gauge [1] or area [mm2], insulation [Cel]
+   * else 60, in-engine-space [m], bundled [1] else one.
+   */
+  WIRE_LOAD(Wires::share),
+
+  /** Fuse over the largest for a wire, from fuse [A], the wire as above, system [V] else 12. */
+  FUSE_LOAD(Wires::fuseShare),
+
+  /**
+   * Voltage lost in per cent, from drop [%], else lost [V], else current [A], length [m] one way
+   * and gauge [1] or area [mm2]; of system [V], else the batteries' nominal voltage.
+   */
+  CIRCUIT_DROP(Wires::lossPercent),
+
+  /** Pull held over pull to be held, from share [1], else held [[lbf_av]] and gauge [1]. */
+  CRIMP_SHARE(Wires::crimpShare),
+
+  /**
+   * What the pumps really move over the benchmark for the length, from delivered [L/min], else the
+   * pumps' plates.
+   */
+  PUMP_CAPACITY(Spaces::pumpCapacity),
+
+  /** Air at the outlet over air asked for, from air-flow [ft3/min] and volume [ft3]. */
+  BLOWER_SHARE(Spaces::blowerShare),
+
+  /** Natural opening over the least, from opening [in2] and volume [ft3]. */
+  OPENING_SHARE(Spaces::openingShare),
+
+  /** A metal in used oil, from content [mg/kg] and oil-hours [h]. */
+  METAL_IN_OIL(OilSamples::metal),
+
+  /**
+   * A metal's rate over the median of earlier rates, from content, fresh-oil, earlier-1 to
+   * earlier-3 (for 100 h) [mg/kg], oil-hours [h], added and sump [L].
+   */
+  WEAR_OVER_EARLIER(OilSamples::wearOverEarlier),
+
+  /** Place of viscosity [mm2/s] at 100 °C in the band of the labelled grade [1]: 0 to 1 in it. */
+  GRADE_POSITION(OilSamples::gradePosition),
+
+  /**
+   * Base number left in per cent, from left [%], else used-by-d2896 and new-by-d2896, else
+   * used-by-d4739 and new-by-d4739 [1, for mgKOH/g].
+   */
+  BASE_NUMBER_LEFT(OilSamples::baseNumberLeft),
+
+  /** Sodium over potassium, from sodium, sodium-in-fresh-oil, potassium [mg/kg]. */
+  SODIUM_OVER_POTASSIUM(OilSamples::sodiumOverPotassium),
+
+  /** Per cent of an anode lost, from lost [%], else weight and weight-when-new [g]. */
+  ANODE_LOST(
+      in ->
+          either(
+              in.find("lost"),
+              () -> Anode.lossPercent(in.get("weight"), in.get("weight-when-new")))),
+
+  /** Per cent of an anode left, read alike from left [%]. */
+  ANODE_LEFT(
+      in ->
+          either(
+              in.find("left"),
+              () -> 100 - Anode.lossPercent(in.get("weight"), in.get("weight-when-new")))),
+
+  /** Kelvin by which water warms up, from rise [K], else inlet and outlet [Cel]. */
+  TEMPERATURE_RISE(in -> either(in.find("rise"), () -> in.get("outlet") - in.get("inlet"))),
+
+  /**
+   * Heat in the raw water over the fuel's power, from flow [L/min], inlet, outlet [Cel], salinity
+   * [1] else by the water she lies in, shaft-power [kW] at the load of the test.
+   */
+  HEAT_SHARE(Known::heatShare),
+
+  /**
+   * Volts above a charger's target, from deviation, else voltage, target [V], temperature [Cel].
+   */
+  CHARGING_DEVIATION(Known::chargingDeviation),
+
+  /**
+   * Water in a tank in per cent of its fuel, from share [%], else water and fuel [L], else layer,
+   * tank-length, tank-width [cm] of a box that stands level, and fuel [L].
+   */
+  TANK_WATER(Known::tankWater);
 
   private final ToDoubleFunction<Inputs> formula;
+  private final UnaryOperator<Inputs> taken;
 
   Derivation(ToDoubleFunction<Inputs> formula) {
+    this(formula, UnaryOperator.identity());
+  }
+
+  Derivation(ToDoubleFunction<Inputs> formula, UnaryOperator<Inputs> taken) {
     this.formula = formula;
+    this.taken = taken;
+  }
+
+  /** The readings with what the way they were taken adds to their uncertainty. */
+  Inputs asTaken(Inputs inputs) {
+    return taken.apply(inputs);
+  }
+
+  /** Whether the survey itself can know enough for it. */
+  boolean knowsWithoutReading() {
+    return this == BATTERY_AGE || this == PUMP_CAPACITY || this == PUMP_ENDURANCE;
   }
 
   /**

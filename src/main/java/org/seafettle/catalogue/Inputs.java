@@ -1,9 +1,11 @@
 package org.seafettle.catalogue;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.seafettle.problem.Refused;
 
@@ -17,31 +19,37 @@ public final class Inputs {
   private final Map<String, Double> values;
   private final Map<String, Double> uncertainties;
   private final Map<String, List<Double>> several;
+  private final Map<String, List<Double>> severalUncertainties;
 
   private Inputs(
       Facts facts,
       Map<String, Double> values,
       Map<String, Double> uncertainties,
-      Map<String, List<Double>> several) {
+      Map<String, List<Double>> several,
+      Map<String, List<Double>> severalUncertainties) {
     this.facts = facts;
     this.values = values;
     this.uncertainties = uncertainties;
     this.several = several;
+    this.severalUncertainties = severalUncertainties;
   }
 
   static Inputs of(Facts facts, List<ReadingSpec> specs) {
     var values = new LinkedHashMap<String, Double>();
     var uncertainties = new LinkedHashMap<String, Double>();
     var several = new LinkedHashMap<String, List<Double>>();
+    var severalUncertainties = new LinkedHashMap<String, List<Double>>();
     for (var spec : specs) {
       var read = facts.evidence().reading(spec.name());
       if (read.isEmpty() && spec.required()) {
         throw new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, spec.name()));
       }
       if (spec.many()) {
-        several.put(
+        var all = facts.evidence().all(spec.name());
+        several.put(spec.name(), all.stream().map(q -> q.in(spec.unit())).toList());
+        severalUncertainties.put(
             spec.name(),
-            facts.evidence().all(spec.name()).stream().map(q -> q.in(spec.unit())).toList());
+            all.stream().map(q -> Criterion.uncertainty(facts, spec, q).orElse(0)).toList());
         continue;
       }
       read.ifPresent(
@@ -50,11 +58,18 @@ public final class Inputs {
             Criterion.uncertainty(facts, spec, q).ifPresent(u -> uncertainties.put(spec.name(), u));
           });
     }
-    return new Inputs(facts, values, uncertainties, several);
+    return new Inputs(facts, values, uncertainties, several, severalUncertainties);
   }
 
   public Facts facts() {
     return facts;
+  }
+
+  /** The same with at least this expanded uncertainty of a reading, in the unit of the check. */
+  Inputs atLeast(String name, double uncertainty) {
+    var wider = new LinkedHashMap<>(uncertainties);
+    wider.merge(name, uncertainty, Math::max);
+    return new Inputs(facts, values, wider, several, severalUncertainties);
   }
 
   /** A required reading, in the unit that the check states. */
@@ -82,25 +97,51 @@ public final class Inputs {
    * has one.
    */
   OptionalDouble spread(ToDoubleFunction<Inputs> derive) {
-    if (uncertainties.isEmpty()) {
-      return OptionalDouble.empty();
-    }
     double sum = 0;
     for (var u : uncertainties.entrySet()) {
-      double half =
-          (moved(derive, u.getKey(), u.getValue()) - moved(derive, u.getKey(), -u.getValue())) / 2;
-      sum += half * half;
+      sum += squared(derive, u.getValue(), by -> moved(u.getKey(), by));
     }
-    return OptionalDouble.of(Math.sqrt(sum));
+    for (var u : severalUncertainties.entrySet()) {
+      for (int i = 0; i < u.getValue().size(); i++) {
+        int which = i;
+        sum += squared(derive, u.getValue().get(i), by -> moved(u.getKey(), which, by));
+      }
+    }
+    boolean none =
+        uncertainties.isEmpty()
+            && severalUncertainties.values().stream().flatMap(List::stream).allMatch(u -> u == 0);
+    return none ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(sum));
   }
 
-  private double moved(ToDoubleFunction<Inputs> derive, String name, double by) {
-    var elsewhere = new LinkedHashMap<>(values);
-    elsewhere.merge(name, by, Double::sum);
+  /** Both sides count: what is taken as the highest or the lowest may move the same way on both. */
+  private double squared(
+      ToDoubleFunction<Inputs> derive, double uncertainty, DoubleFunction<Inputs> moved) {
+    double here = derive.applyAsDouble(this);
+    double above = Math.abs(value(derive, moved.apply(uncertainty)) - here);
+    double below = Math.abs(value(derive, moved.apply(-uncertainty)) - here);
+    double half = (above + below) / 2;
+    return half * half;
+  }
+
+  private double value(ToDoubleFunction<Inputs> derive, Inputs elsewhere) {
     try {
-      return derive.applyAsDouble(new Inputs(facts, elsewhere, Map.of(), several));
+      return derive.applyAsDouble(elsewhere);
     } catch (Refused beyondValidity) {
       return derive.applyAsDouble(this);
     }
+  }
+
+  private Inputs moved(String name, double by) {
+    var elsewhere = new LinkedHashMap<>(values);
+    elsewhere.merge(name, by, Double::sum);
+    return new Inputs(facts, elsewhere, Map.of(), several, Map.of());
+  }
+
+  private Inputs moved(String name, int which, double by) {
+    var one = new ArrayList<>(all(name));
+    one.set(which, one.get(which) + by);
+    var elsewhere = new LinkedHashMap<>(several);
+    elsewhere.put(name, one);
+    return new Inputs(facts, values, Map.of(), elsewhere, Map.of());
   }
 }

@@ -21,6 +21,9 @@ import org.seafettle.survey.MakersLimit;
  */
 public record Interval(Cases<Due> due, Steps steps) implements Criterion {
 
+  /** What its number is called. */
+  public static final String SHARE = "share-of-interval";
+
   /**
    * An interval.
    *
@@ -53,13 +56,18 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
             .evidence()
             .last()
             .orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.LAST_DONE_UNKNOWN)));
-    var maker = facts.makersLimit().filter(l -> l.hours().isPresent() || l.months().isPresent());
     var interval =
-        maker
-            .map(Interval::makers)
-            .or(() -> due.pick(facts.survey(), facts.component()))
-            .orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
-    return share(facts, last, interval, maker);
+        holding(facts).orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
+    return share(facts, last, interval, maker(facts));
+  }
+
+  /** The interval that holds, the maker's before the catalogue's. */
+  public Optional<Due> holding(Facts facts) {
+    return maker(facts).map(Interval::makers).or(() -> due.pick(facts.survey(), facts.component()));
+  }
+
+  private static Optional<MakersLimit> maker(Facts facts) {
+    return facts.makersLimit().filter(l -> l.hours().isPresent() || l.months().isPresent());
   }
 
   private Measure share(Facts facts, LastDone last, Due interval, Optional<MakersLimit> maker) {
@@ -89,7 +97,7 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
             ? Optional.of(Reason.of(Reason.Kind.HOURS_UNKNOWN))
             : Optional.<Reason>empty();
     return new Measure(
-        "share-of-interval",
+        SHARE,
         share.getAsDouble(),
         MeasuredUnit.of("1"),
         OptionalDouble.empty(),
@@ -104,7 +112,8 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
         name, Quantity.of(Math.round(value * 10) / 10.0, MeasuredUnit.of(unit)));
   }
 
-  private static OptionalDouble hoursSince(Facts facts, LastDone last) {
+  /** Running hours since then; empty where one of the two meter readings is not known. */
+  public static OptionalDouble hoursSince(Facts facts, LastDone last) {
     var hour = MeasuredUnit.of("h");
     var meter =
         facts.component() instanceof Engine engine ? engine.hours() : Optional.<Quantity>empty();

@@ -35,11 +35,13 @@ public record Limits(
       MeasuredUnit unit,
       OptionalDouble uncertainty,
       List<Measure.Shown> shown) {
+    var own = steps.pick(facts.survey(), facts.component());
     var maker = facts.makersLimit().filter(limit -> makers(limit, unit).isPresent());
     var holding =
         maker
             .flatMap(limit -> makers(limit, unit))
-            .or(() -> steps.pick(facts.survey(), facts.component()))
+            .map(makers -> own.map(o -> further(makers, o)).orElse(makers))
+            .or(() -> own)
             .orElseThrow(() -> new Criterion.Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
     return new Measure(name, value, unit, uncertainty, holding, maker, shown, Optional.empty());
   }
@@ -61,5 +63,28 @@ public record Limits(
       edges.add(limit.highest().get().in(unit));
     }
     return edges.isEmpty() ? Optional.empty() : Optional.of(new Steps(names, edges));
+  }
+
+  /**
+   * The maker's steps with those of the catalogue that lie further out: a maker tells what is
+   * allowed, and what lies far outside of that stays what it is.
+   */
+  private static Steps further(Steps makers, Steps own) {
+    var names = new ArrayList<>(makers.names());
+    var edges = new ArrayList<>(makers.edges());
+    for (int i = own.names().indexOf(names.get(0)) - 1; i >= 0; i--) {
+      if (own.edges().get(i) < edges.get(0)) {
+        names.add(0, own.names().get(i));
+        edges.add(0, own.edges().get(i));
+      }
+    }
+    int last = own.names().lastIndexOf(names.get(names.size() - 1));
+    for (int i = last; last >= 0 && i < own.edges().size(); i++) {
+      if (own.edges().get(i) > edges.get(edges.size() - 1)) {
+        names.add(own.names().get(i + 1));
+        edges.add(own.edges().get(i));
+      }
+    }
+    return new Steps(names, edges);
   }
 }

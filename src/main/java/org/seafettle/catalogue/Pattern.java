@@ -3,6 +3,7 @@ package org.seafettle.catalogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * A cause that only several findings together point to.
@@ -33,11 +34,22 @@ public record Pattern(
     }
   }
 
-  /** Something that has to be found; one of its signs suffices. */
-  public record Need(List<Sign> anyOf) {
+  /**
+   * Something that has to be found; one of its signs suffices.
+   *
+   * @param anyOf the signs
+   * @param onlyIfSeen whether it is waived where none of its looks was taken: what was not looked
+   *     at cannot speak against the cause, what was seen to be otherwise does
+   */
+  public record Need(List<Sign> anyOf, boolean onlyIfSeen) {
 
     public Need {
       anyOf = List.copyOf(anyOf);
+    }
+
+    /** The same with those of its signs that are asked; it may be left with none. */
+    public Need only(Predicate<Sign> asked) {
+      return new Need(anyOf.stream().filter(asked).toList(), onlyIfSeen);
     }
   }
 

@@ -32,4 +32,8 @@ public record ReadingSpec(
       throw new IllegalArgumentException(name + ": no value is plausible");
     }
   }
+
+  ReadingSpec with(Optional<Condition> other) {
+    return new ReadingSpec(name, unit, least, most, required, many, usualUncertainty, other);
+  }
 }

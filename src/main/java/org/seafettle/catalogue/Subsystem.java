@@ -8,7 +8,17 @@ public enum Subsystem implements Word {
   COOLING,
   FUEL,
   ELECTRICAL,
-  BILGE;
+  BILGE,
+  /** The block itself, what turns with it, and what steers and holds it. */
+  POWERHEAD;
+
+  /**
+   * Whether a survey may leave it out altogether. Such a subsystem counts for an engine as soon as
+   * one look into it was taken there; until then nothing is told of it.
+   */
+  public boolean optional() {
+    return this == POWERHEAD;
+  }
 
   @Override
   public String word() {

@@ -60,7 +60,7 @@ final class BoatRun {
     try {
       var made = memory.within(need(glance), () -> pipe.make(survey, step -> {}));
       new Destination(out, state.workbench()).put(Map.of(file, made.pdf()));
-      var entry = Surveyed.of(source, file, made.judged(), made.written());
+      var entry = Surveyed.of(source, file, made.judged(), made.written(), made.reminders());
       state.keep(new Kept(inputs, Sha256.of(made.pdf()), entry));
       return Ended.MADE;
     } catch (Refused refused) {
@@ -107,15 +107,7 @@ final class BoatRun {
   private void rename(Kept kept, Surveyed before, String file) throws IOException {
     var old = out.resolve(before.report());
     new Destination(out, state.workbench()).put(Map.of(file, Files.readAllBytes(old)));
-    var renamed =
-        new Surveyed(
-            before.source(),
-            file,
-            before.boat(),
-            before.standing(),
-            before.subsystems(),
-            before.jobs());
-    state.keep(new Kept(kept.inputs(), kept.report(), renamed));
+    state.keep(new Kept(kept.inputs(), kept.report(), before.under(file)));
     if (Sha256.of(old).equals(kept.report())) {
       Files.delete(old);
     }

@@ -1,9 +1,14 @@
 package org.seafettle.cli;
 
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Retelling;
 import org.seafettle.catalogue.Subsystem;
+import org.seafettle.html.Templates;
 import org.seafettle.json.CatalogueReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -22,7 +27,8 @@ final class CatalogueCommand implements Callable<Integer> {
   /** How the catalogue is laid out. */
   enum Format {
     TEXT,
-    MARKDOWN;
+    MARKDOWN,
+    PROPERTIES;
 
     /** As it is written on the command line. */
     @Override
@@ -37,9 +43,22 @@ final class CatalogueCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "${COMPLETION-CANDIDATES}: a list for the terminal, or a page of reference with every"
-              + " check, pattern and source (default: ${DEFAULT-VALUE}).")
+          "${COMPLETION-CANDIDATES}: a list for the terminal, a page of reference with every check,"
+              + " pattern and source, or every text by its key for a translator (default:"
+              + " ${DEFAULT-VALUE}).")
   private Format format = Format.TEXT;
+
+  @Option(
+      names = "--lang",
+      paramLabel = "LANG",
+      description = "With --format properties: only the texts that this language lacks.")
+  private String language = "";
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "The folder with catalogue-LANG.properties.")
+  private Optional<Path> templates = Optional.empty();
 
   CatalogueCommand(Console console) {
     this.console = console;
@@ -50,9 +69,21 @@ final class CatalogueCommand implements Callable<Integer> {
     var catalogue = CatalogueReader.supplied();
     switch (format) {
       case TEXT -> list(catalogue);
+      case PROPERTIES -> texts(catalogue).forEach(this::property);
       case MARKDOWN -> new ReferencePage(catalogue).lines().forEach(console::say);
     }
     return ExitCode.DONE.code();
+  }
+
+  private Map<String, String> texts(Catalogue catalogue) {
+    var folder = templates.map(Templates::with).orElseGet(Templates::supplied);
+    return language.isEmpty()
+        ? Retelling.texts(catalogue)
+        : new Translation(catalogue, folder, language).missing();
+  }
+
+  private void property(String key, String text) {
+    console.say(key + "=" + text.replace("\\", "\\\\"));
   }
 
   private void list(Catalogue catalogue) {

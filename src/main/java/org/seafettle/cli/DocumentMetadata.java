@@ -20,14 +20,14 @@ final class DocumentMetadata {
   private DocumentMetadata() {}
 
   /** Dated by the survey, at noon UTC: the day is then the same in nearly every zone. */
-  static Metadata of(Report report, Assessment assessment) {
+  static Metadata of(Report report, Assessment assessment, Words words) {
     var occasion = assessment.survey().occasion();
     return new Metadata(
         report.frame().title(),
         occasion.by().name(),
         report.frame().subject(),
-        List.of(occasion.purpose().word(), occasion.id().replace(',', ' ')),
-        Locale.ENGLISH,
+        List.of(words.of("purpose", occasion.purpose()), occasion.id().replace(',', ' ')),
+        Locale.forLanguageTag(report.frame().language()),
         occasion.date().atTime(LocalTime.NOON).atOffset(ZoneOffset.UTC));
   }
 
@@ -44,8 +44,8 @@ final class DocumentMetadata {
         words.say("season.title"),
         by.isEmpty() ? "Seafettle" : by,
         words.say("season.title"),
-        List.of("season"),
-        Locale.ENGLISH,
+        List.of(words.say("season.title")),
+        words.locale(),
         fleet.to().orElse(LocalDate.EPOCH).atTime(LocalTime.NOON).atOffset(ZoneOffset.UTC));
   }
 }

@@ -27,7 +27,8 @@ record PatternEntry(Catalogue catalogue, Pattern pattern) {
   }
 
   private String need(Pattern.Need need) {
-    return need.anyOf().stream().map(this::sign).collect(Collectors.joining("; or "));
+    return need.anyOf().stream().map(this::sign).collect(Collectors.joining("; or "))
+        + (need.onlyIfSeen() ? " (asked only where it was looked at)" : "");
   }
 
   private String sign(Pattern.Sign sign) {

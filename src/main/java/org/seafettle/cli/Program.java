@@ -45,6 +45,7 @@ public final class Program implements Runnable {
             .addSubcommand(new ReportCommand(console))
             .addSubcommand(new SeasonCommand(console))
             .addSubcommand(new ValidateCommand(console))
+            .addSubcommand(new CompareCommand(console))
             .addSubcommand(new CatalogueCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .setOut(console.out())

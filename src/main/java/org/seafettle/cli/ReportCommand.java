@@ -4,13 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.Callable;
-import org.seafettle.html.Templates;
-import org.seafettle.report.Options;
-import org.seafettle.report.Paper;
-import org.seafettle.report.Units;
+import org.seafettle.calendar.CalendarFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -34,26 +32,18 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where the report goes (default: ${DEFAULT-VALUE}).")
   private Path out = Path.of("output");
 
-  @Option(
-      names = "--templates",
-      paramLabel = "DIR",
-      description = "A folder of own templates; each file there replaces the supplied one.")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private Setting setting = new Setting();
 
   @Option(names = "--json", description = "Also write assessment.json beside the report.")
   private boolean json;
 
-  @Option(names = "--html", description = "Also write the XHTML that was printed.")
+  @Option(names = "--html", description = "Also write the report as one HTML file.")
   private boolean html;
 
-  @Option(names = "--draft", description = "Say DRAFT on every page.")
-  private boolean draft;
-
   @Option(
-      names = "--keep-metadata",
-      description =
-          "Leave what the camera wrote down (time, place, device) in the printed photographs.")
-  private boolean keepMetadata;
+      names = "--calendar",
+      description = "Also write what falls due as an iCalendar file (.ics) beside the report.")
+  private boolean calendar;
 
   ReportCommand(Console console) {
     this.console = console;
@@ -61,9 +51,7 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    var supplied = templates.map(Templates::with).orElseGet(Templates::supplied);
-    var options = new Options(Units.AS_RECORDED, Paper.A4, draft);
-    var made = new Pipe(supplied, options, keepMetadata).make(path, console::progress);
+    var made = setting.pipe().make(path, console::progress);
     put(made);
     made.remarks().forEach(problem -> console.remark(problem.toString()));
     return ExitCode.DONE.code();
@@ -76,7 +64,13 @@ final class ReportCommand implements Callable<Integer> {
       files.put(made.name() + ".assessment.json", made.assessment());
     }
     if (html) {
-      files.put(made.name() + ".html", made.xhtml().getBytes(StandardCharsets.UTF_8));
+      files.put(made.name() + ".html", made.html().get().getBytes(StandardCharsets.UTF_8));
+    }
+    if (calendar) {
+      CalendarFile.write(List.of(made.reminders()))
+          .ifPresentOrElse(
+              ics -> files.put(made.name() + ".ics", ics),
+              () -> console.remark("Nothing falls due on a known day: no calendar was written."));
     }
     var placed = new Destination(out).put(files);
     console.progressEnds();

@@ -8,11 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.seafettle.html.Templates;
-import org.seafettle.report.Options;
 import org.seafettle.yard.Faulty;
 import org.seafettle.yard.Fleet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -31,7 +30,7 @@ final class SeasonCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Spec private @org.jspecify.annotations.Nullable CommandSpec spec;
+  @Spec private CommandSpec spec;
 
   @Parameters(
       arity = "0..1",
@@ -67,11 +66,7 @@ final class SeasonCommand implements Callable<Integer> {
       description = "Make only part I of N, and no overview; --merge writes it from all parts.")
   private Part part = Part.WHOLE;
 
-  @Option(
-      names = "--templates",
-      paramLabel = "DIR",
-      description = "A folder of own templates; each file there replaces the supplied one.")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private Setting setting = new Setting();
 
   SeasonCommand(Console console) {
     this.console = console;
@@ -81,17 +76,16 @@ final class SeasonCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     if (surveys.isPresent() != merge.isEmpty() || jobs.filter(n -> n < 1).isPresent()) {
       throw new ParameterException(
-          java.util.Objects.requireNonNull(spec).commandLine(),
+          spec.commandLine(),
           surveys.isPresent() != merge.isEmpty()
               ? "Name either the folder of the surveys or --merge with the folders of all parts."
               : "--jobs takes a number from 1 on.");
     }
-    var used = templates.map(Templates::with).orElseGet(Templates::supplied);
-    var pipe = new Pipe(used, Options.USUAL, false);
-    return surveys.isPresent() ? run(surveys.get(), pipe, used) : merged(pipe);
+    var pipe = setting.pipe();
+    return surveys.isPresent() ? run(surveys.get(), pipe) : merged(pipe);
   }
 
-  private int run(Path folder, Pipe pipe, Templates used) throws IOException {
+  private int run(Path folder, Pipe pipe) throws IOException {
     var state = new SeasonState(out, part);
     var found = YardFolder.surveys(folder);
     var running = state.begin();
@@ -99,7 +93,7 @@ final class SeasonCommand implements Callable<Integer> {
       state.expect(List.copyOf(found.keySet()));
       int mine = (int) found.keySet().stream().filter(part::holds).count();
       var progress = new ProgressLine(console, mine, System::nanoTime);
-      var settings = String.join(" ", Version.text(), used.digest(), pipe.digest());
+      var settings = String.join(" ", Version.text(), pipe.digest(), setting.digest());
       var boats = new BoatRun(pipe, out, state, settings);
       var ended = new SeasonRun(boats, part, atOnce()).run(found, progress);
       console.progressEnds();

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.seafettle.calendar.CalendarFile;
 import org.seafettle.json.WorkListWriter;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
@@ -24,6 +25,9 @@ final class SeasonPapers {
 
   /** More would hide the one that tells what happened. */
   private static final int MOST_NAMED = 5;
+
+  /** Not written where nothing falls due on a known day: a calendar without an event is none. */
+  private static final String CALENDAR = "season-calendar.ics";
 
   private final Pipe pipe;
   private final Path out;
@@ -84,7 +88,11 @@ final class SeasonPapers {
     papers.put("season-overview.pdf", pipe.overview(fleet));
     papers.put("season-work.csv", WorkTable.of(fleet).getBytes(UTF_8));
     papers.put("season-work.json", WorkListWriter.write(fleet));
+    CalendarFile.write(fleet.reminders()).ifPresent(ics -> papers.put(CALENDAR, ics));
     Files.createDirectories(out);
+    if (!papers.containsKey(CALENDAR)) {
+      Files.deleteIfExists(out.resolve(CALENDAR));
+    }
     var written = new ArrayList<Path>();
     for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
       var target = out.resolve(paper.getKey());

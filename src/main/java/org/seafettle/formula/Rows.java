@@ -31,7 +31,7 @@ public record Rows(String what, String unit, double... cells) {
   public double at(double x) {
     Validity.within(what, x, cells[0], cells[cells.length - 2], unit);
     int i = 2;
-    while (i < cells.length - 2 && x > cells[i]) {
+    while (x > cells[i]) {
       i += 2;
     }
     return between(x, cells[i - 2], cells[i - 1], cells[i], cells[i + 1]);

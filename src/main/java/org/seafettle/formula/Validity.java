@@ -1,6 +1,8 @@
 package org.seafettle.formula;
 
 import java.math.BigDecimal;
+import java.util.List;
+import org.seafettle.formula.DoesNotHold.Value;
 import org.seafettle.problem.Refused;
 
 /** Refuses what lies outside the range in which a formula holds. */
@@ -19,7 +21,13 @@ public final class Validity {
     if (value >= low && value <= high) {
       return value;
     }
-    throw Refused.because(
+    if (!Double.isFinite(value)) {
+      throw noNumber(what);
+    }
+    throw DoesNotHold.of(
+        "outside",
+        what,
+        List.of(new Value(value, unit), new Value(low, unit), new Value(high, unit)),
         what
             + " of "
             + text(value, unit)
@@ -27,8 +35,7 @@ public final class Validity {
             + text(low, "")
             + " to "
             + text(high, unit)
-            + ", where the formula holds.",
-        "Check the reading and its unit.");
+            + ", where the formula holds.");
   }
 
   /**
@@ -40,9 +47,18 @@ public final class Validity {
     if (value > 0 && value < Double.POSITIVE_INFINITY) {
       return value;
     }
-    throw Refused.because(
-        what + " of " + text(value, unit) + " is not above zero.",
-        "Check the reading and its unit.");
+    if (!Double.isFinite(value)) {
+      throw noNumber(what);
+    }
+    throw DoesNotHold.of(
+        "not-above-zero",
+        what,
+        List.of(new Value(value, unit)),
+        what + " of " + text(value, unit) + " is not above zero.");
+  }
+
+  private static DoesNotHold noNumber(String what) {
+    return DoesNotHold.of("no-number", what, List.of(), what + " comes out as no number.");
   }
 
   /**
@@ -55,10 +71,7 @@ public final class Validity {
   }
 
   private static String text(double value, String unit) {
-    var number =
-        Double.isFinite(value)
-            ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-            : "no number";
+    var number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     return unit.isEmpty() ? number : number + " " + unit;
   }
 }

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
@@ -33,6 +35,7 @@ public final class Templates {
           "season-end.ftlh",
           "season-overview.ftlh",
           "yearly-record.ftlh",
+          "screen.css",
           "style.css",
           "words-en.properties",
           "parts/actions.ftlh",
@@ -46,8 +49,9 @@ public final class Templates {
           "parts/years.ftlh");
 
   private static final String FOLDER = "/org/seafettle/templates/";
+  private static final Pattern CATALOGUE = Pattern.compile("catalogue-[a-z]{2,3}\\.properties");
   private static final String ENGLISH = "words-en.properties";
-  private static final String OTHER_WORDS = "words-[a-z]{2,3}\\.properties";
+  private static final Pattern WORDS = Pattern.compile("words-([a-z]{2,3})\\.properties");
 
   private final Map<String, String> texts;
   private final Map<String, Place> replaced;
@@ -67,8 +71,8 @@ public final class Templates {
   }
 
   /**
-   * Those that come with the program, save for those that a folder replaces. Words of another
-   * language may be added.
+   * Those that come with the program, save for those that a folder replaces. Of supplied words
+   * single ones may be replaced; words and texts of the catalogue in another language may be added.
    *
    * @throws Refused where the folder cannot be read, or holds a file of another name
    */
@@ -78,8 +82,10 @@ public final class Templates {
     var problems = new ArrayList<Problem>();
     for (var file : files(folder)) {
       var name = folder.relativize(file).toString().replace('\\', '/');
-      if (NAMES.contains(name) || name.matches(OTHER_WORDS)) {
-        texts.put(name, text(file));
+      if (NAMES.contains(name)
+          || WORDS.matcher(name).matches()
+          || CATALOGUE.matcher(name).matches()) {
+        texts.put(name, WORDS.matcher(name).matches() ? over(texts, name, file) : text(file));
         replaced.put(name, Place.file(file.toString()));
       } else {
         problems.add(
@@ -91,6 +97,11 @@ public final class Templates {
     }
     Refused.ifAny(problems);
     return new Templates(texts, replaced);
+  }
+
+  /** Of a key that is written twice, the later text is meant. */
+  private static String over(Map<String, String> texts, String name, Path file) {
+    return texts.getOrDefault(name, "") + "\n" + text(file);
   }
 
   private static List<Path> files(Path folder) {
@@ -159,8 +170,17 @@ public final class Templates {
     }
   }
 
+  /** The languages of which there are words, in alphabetical order. */
+  public List<String> languages() {
+    return texts.keySet().stream()
+        .map(WORDS::matcher)
+        .filter(Matcher::matches)
+        .map(name -> name.group(1))
+        .toList();
+  }
+
   /** Where a file is, as a person would look for it. */
-  Place place(String name) {
+  public Place place(String name) {
     return replaced.getOrDefault(name, Place.file("templates/" + name));
   }
 
@@ -172,6 +192,21 @@ public final class Templates {
    */
   public org.seafettle.report.Words words(String language) {
     return new WordFile(this).words(language, ENGLISH);
+  }
+
+  /** The name of the file with the catalogue's texts in a language. */
+  public static String catalogueFile(String language) {
+    return "catalogue-" + language + ".properties";
+  }
+
+  /**
+   * The texts of the catalogue in a language by their keys; none where there is no such file.
+   *
+   * @throws Refused where the file cannot be read
+   */
+  public Map<String, String> catalogue(String language) {
+    var name = catalogueFile(language);
+    return texts.containsKey(name) ? new WordFile(this).parsed(name) : Map.of();
   }
 
   static Map<String, String> properties(String text) {

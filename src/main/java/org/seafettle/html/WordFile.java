@@ -1,8 +1,10 @@
 package org.seafettle.html;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
@@ -32,10 +34,23 @@ final class WordFile {
     var texts = parsed(name);
     var wanted = Templates.properties(Templates.supplied().text(supplied));
     Refused.ifAny(differences(name, texts, wanted));
+    Refused.ifAny(months(name, texts));
     return new Words(Locale.forLanguageTag(language), texts);
   }
 
-  private Map<String, String> parsed(String name) {
+  private List<Problem> months(String name, Map<String, String> texts) {
+    return Stream.of("format.months", "format.months-short")
+        .filter(key -> texts.get(key).split(",").length != 12)
+        .map(
+            key ->
+                new Problem(
+                    Place.field(templates.place(name).file(), key),
+                    "There are not twelve names between commas.",
+                    "Write the months from January to December."))
+        .toList();
+  }
+
+  Map<String, String> parsed(String name) {
     try {
       return Templates.properties(templates.text(name));
     } catch (IllegalArgumentException badEscape) {

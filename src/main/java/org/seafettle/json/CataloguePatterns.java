@@ -41,12 +41,12 @@ final class CataloguePatterns {
   }
 
   private Pattern.Need need(CatalogueEntry entry) {
-    entry.only("any");
+    entry.only("any", "only-if-seen");
     var signs = entry.entries("any").stream().map(this::sign).toList();
     if (signs.isEmpty()) {
       entry.fault("The need names no sign.", "Add \"any\" with at least one sign.");
     }
-    return new Pattern.Need(signs);
+    return new Pattern.Need(signs, entry.flag("only-if-seen").orElse(false));
   }
 
   private Pattern.Sign sign(CatalogueEntry entry) {

@@ -60,12 +60,14 @@ final class FindingBinder {
         "Put both into one entry; where several words fit, \"is\" takes a list of them.");
   }
 
+  private Optional<Check> check(Field item) {
+    return item.child("check").text().flatMap(catalogue::check);
+  }
+
   private Optional<Finding> finding(Field item) {
     photos(item);
-    var state = FindingState.of(item);
-    return item.child("check")
-        .text()
-        .flatMap(catalogue::check)
+    var state = FindingState.of(item, check(item));
+    return check(item)
         .flatMap(
             check -> {
               var on = new FindingPlace(names, bare).on(item, check, state);

@@ -1,7 +1,9 @@
 package org.seafettle.json;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.seafettle.catalogue.Check;
 import org.seafettle.survey.Finding;
 
 /** Reads how much of something was seen. */
@@ -11,8 +13,11 @@ final class FindingState {
 
   private FindingState() {}
 
-  /** The state that a finding says; without a word it was inspected. */
-  static Finding.State of(Field item) {
+  /**
+   * The state that a finding says; without a word it was inspected. What the survey itself knows,
+   * such as the year of a battery, asks for no reading.
+   */
+  static Finding.State of(Field item, Optional<Check> check) {
     var stated =
         Stream.of("partly", "not-inspected", "not-applicable")
             .filter(name -> item.child(name).present())
@@ -24,7 +29,9 @@ final class FindingState {
               "Keep the one that is true.");
     }
     if (stated.isEmpty()) {
-      saysSomething(item);
+      if (check.filter(c -> c.criterion().knowsWithoutReading()).isEmpty()) {
+        saysSomething(item);
+      }
       return new Finding.State.Inspected();
     }
     var reason = item.child(stated.get(0)).text().orElse("?");

@@ -1,5 +1,6 @@
 package org.seafettle.json;
 
+import java.time.LocalDate;
 import java.util.OptionalInt;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Cause;
@@ -72,6 +73,7 @@ final class PlanPart {
         .text("on", task.component().id())
         .text("class", task.gravest().word())
         .text("by", task.by().word())
+        .text("until", task.until().map(LocalDate::toString))
         .list("settles", task.settles().stream().map(ResultPart::reference))
         .object("gain", gain(task.gain()))
         .object("cost", task.cost().map(PlanPart::cost));
@@ -169,6 +171,7 @@ final class PlanPart {
         .list("tasks", plan.tasks().stream().map(PlanPart::task))
         .list("next-looks", plan.looks().stream().map(PlanPart::look))
         .list("further-tests", plan.furtherTests().stream().map(PlanPart::furtherTest))
+        .list("due", plan.dues().stream().map(DuePart::due))
         .object("history", history(assessment.history()));
   }
 }

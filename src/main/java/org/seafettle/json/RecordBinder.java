@@ -101,7 +101,14 @@ final class RecordBinder {
     var code = currency.text().filter(c -> isCurrency(currency, c));
     var labour = price(prices.child("labour"));
     var items = items(prices.child("items"), parts(catalogue));
-    return code.map(c -> new Prices(c, labour, items));
+    var tax = tax(prices.child("tax"));
+    return code.map(c -> new Prices(c, labour, items, tax));
+  }
+
+  private static Optional<Prices.Tax> tax(Field tax) {
+    var included = tax.child("included").flag();
+    return price(tax.child("percent"))
+        .flatMap(percent -> included.map(in -> new Prices.Tax(percent, in)));
   }
 
   private static boolean isCurrency(Field field, String code) {

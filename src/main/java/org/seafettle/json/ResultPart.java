@@ -1,6 +1,7 @@
 package org.seafettle.json;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.seafettle.assessment.Comparison;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
@@ -53,7 +54,11 @@ final class ResultPart {
   }
 
   private static JsonRecord reason(Reason reason) {
-    return new JsonRecord().text("kind", word(reason.kind())).text("text", reason.text());
+    return new JsonRecord()
+        .text("kind", word(reason.kind()))
+        .text("text", reason.text())
+        .text("of", Optional.of(reason.of()).filter(of -> !of.isEmpty()))
+        .list("values", reason.values().stream().map(JsonRecord::quantity));
   }
 
   private static void seen(JsonRecord record, Sighting.Seen seen) {
@@ -154,7 +159,7 @@ final class ResultPart {
     return readings;
   }
 
-  private static JsonRecord last(Evidence.LastDone last) {
+  static JsonRecord last(Evidence.LastDone last) {
     return new JsonRecord().text("date", last.date().toString()).quantity("hours", last.at());
   }
 

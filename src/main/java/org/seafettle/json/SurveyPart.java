@@ -146,6 +146,16 @@ final class SurveyPart {
     new TreeMap<>(prices.items()).forEach(items::number);
     var record = new JsonRecord().text("currency", prices.currency());
     prices.labour().ifPresent(l -> record.number("labour", l));
-    return record.object("items", items);
+    return record
+        .object("items", items)
+        .object(
+            "tax",
+            prices
+                .tax()
+                .map(
+                    t ->
+                        new JsonRecord()
+                            .number("percent", t.percent())
+                            .flag("included", t.included())));
   }
 }

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
  * An input was refused. Carries every fault that was found, not only the first, in the order of
  * their places.
  */
-public final class Refused extends RuntimeException {
+public class Refused extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 

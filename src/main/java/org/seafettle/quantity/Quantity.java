@@ -94,6 +94,12 @@ public record Quantity(BigDecimal amount, Optional<BigDecimal> plusMinus, Measur
     return difference(value(), other);
   }
 
+  /** The same reading with an uncertainty, which is given in any unit of its kind. */
+  public Quantity withPlusMinus(Quantity uncertainty) {
+    return new Quantity(
+        amount, Optional.of(BigDecimal.valueOf(uncertainty.differenceIn(unit))), unit);
+  }
+
   /** The uncertainty in another unit of the same kind: ±5 °C is ±9 °F. */
   public OptionalDouble uncertaintyIn(MeasuredUnit other) {
     as(other.kind());
@@ -110,6 +116,17 @@ public record Quantity(BigDecimal amount, Optional<BigDecimal> plusMinus, Measur
     var level = in(other);
     return new Quantity(
         rounded(level, amount, other),
+        plusMinus.map(u -> rounded(difference(u.doubleValue(), other), u, other)),
+        other);
+  }
+
+  /** The same read as a difference: 10 °C more is 18 °F more. */
+  public Quantity toDifference(MeasuredUnit other) {
+    if (other == unit) {
+      return this;
+    }
+    return new Quantity(
+        rounded(differenceIn(other), amount, other),
         plusMinus.map(u -> rounded(difference(u.doubleValue(), other), u, other)),
         other);
   }

@@ -2,11 +2,10 @@ package org.seafettle.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import org.seafettle.assessment.Result;
+import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
-import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Photo;
 
 /**
@@ -16,18 +15,21 @@ import org.seafettle.survey.Photo;
  * @param figures every photograph, as a figure
  * @param others the photographs that no finding shows
  * @param readings every reading, as it was recorded
+ * @param instruments what the readings were taken with, and how certain they are
  */
 public record EvidencePart(
     List<Registered> register,
     List<PhotoPart> figures,
     List<PhotoPart> others,
-    List<Reading> readings) {
+    List<Reading> readings,
+    List<InstrumentRow> instruments) {
 
   public EvidencePart {
     register = List.copyOf(register);
     figures = List.copyOf(figures);
     others = List.copyOf(others);
     readings = List.copyOf(readings);
+    instruments = List.copyOf(instruments);
   }
 
   /**
@@ -54,14 +56,14 @@ public record EvidencePart(
   }
 
   /**
-   * A reading.
+   * What was read for a check.
    *
    * @param check what was looked at, and on what
-   * @param name of the reading
-   * @param values as they were recorded
+   * @param values by name, as they were recorded
+   * @param scale against its limits; what is not in order has its scale with its finding
    * @param judged its class
    */
-  public record Reading(String check, String name, String values, String judged) {}
+  public record Reading(String check, String values, Optional<Scale> scale, String judged) {}
 
   static EvidencePart of(Manuscript m) {
     var photos = m.survey().photos();
@@ -69,7 +71,8 @@ public record EvidencePart(
         photos.stream().map(p -> registered(m, p)).toList(),
         photos.stream().map(p -> figure(m, p)).toList(),
         photos.stream().filter(p -> showing(m, p).isEmpty()).map(p -> figure(m, p)).toList(),
-        readings(m));
+        readings(m),
+        InstrumentRow.all(m));
   }
 
   private static PhotoPart figure(Manuscript m, Photo photo) {
@@ -100,23 +103,33 @@ public record EvidencePart(
   }
 
   private static List<Reading> readings(Manuscript m) {
-    var readings = new ArrayList<Reading>();
-    for (var result : m.assessment().results()) {
-      result
-          .finding()
-          .map(f -> f.evidence().readings())
-          .orElse(Map.of())
-          .forEach((name, values) -> readings.add(reading(m, result, name, values)));
-    }
-    return readings;
+    return m.assessment().results().stream()
+        .filter(r -> r.finding().filter(f -> !f.evidence().readings().isEmpty()).isPresent())
+        .map(r -> new Reading(m.look(r), values(m, r), scale(m, r), judged(m, r)))
+        .toList();
   }
 
-  private static Reading reading(Manuscript m, Result result, String name, List<Quantity> values) {
-    return new Reading(
-        m.look(result),
-        Phrases.spaced(name),
-        values.stream().map(m.phrases()::recorded).collect(Collectors.joining(" / ")),
-        judged(m, result));
+  private static String values(Manuscript m, Result result) {
+    var said = new ArrayList<String>();
+    result
+        .finding()
+        .orElseThrow()
+        .evidence()
+        .readings()
+        .forEach(
+            (name, values) ->
+                said.add(
+                    m.words()
+                        .say("reading.named", m.numberName(name), m.phrases().evidence(values))));
+    return m.phrases().series(said);
+  }
+
+  private static Optional<Scale> scale(Manuscript m, Result result) {
+    return result
+        .seen()
+        .filter(seen -> seen.found() == FindingClass.OK)
+        .flatMap(Sighting.Seen::measured)
+        .flatMap(x -> new ReadingScale(m, result, x).scale());
   }
 
   private static String judged(Manuscript m, Result result) {

@@ -30,10 +30,10 @@ final class Evidenced {
     this.seen = finding.seen().orElseThrow();
   }
 
-  static List<Row> found(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+  static List<Row> found(Manuscript m, Result finding, Optional<ReadingWords> reading) {
     var rows = new Evidenced(m, finding);
     rows.add("observed", seenSentence(finding));
-    if (reading.isPresent() && reading.get().scale().isEmpty()) {
+    if (reading.isPresent() && !reading.get().limited()) {
       rows.add("reading", reading.get().caption());
     }
     finding.finding().flatMap(Finding::note).ifPresent(note -> rows.add("note", note));
@@ -42,7 +42,7 @@ final class Evidenced {
     return rows.rows;
   }
 
-  static List<Row> judged(Manuscript m, Result finding, Optional<ReadingScale> reading) {
+  static List<Row> judged(Manuscript m, Result finding, Optional<ReadingWords> reading) {
     var rows = new Evidenced(m, finding);
     rows.limit(reading);
     reading
@@ -73,7 +73,7 @@ final class Evidenced {
     rows.add(Row.of(m.words().say("row." + label), text));
   }
 
-  private void limit(Optional<ReadingScale> reading) {
+  private void limit(Optional<ReadingWords> reading) {
     var limits = reading.map(r -> m.words().say("limit.all", r.limitsSaid())).orElse("");
     var maker = reading.flatMap(r -> r.measured().measure().maker()).map(MakersLimit::source);
     var source =
@@ -189,13 +189,33 @@ final class Evidenced {
     return cause.missing().stream()
         .flatMap(need -> need.anyOf().stream())
         .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
-        .map(check -> Phrases.small(check.guidance().title()))
+        .map(check -> m.phrases().within(check.guidance().title()))
         .distinct()
         .collect(Collectors.joining(m.words().say("who.or")));
   }
 
   static String reason(Manuscript m, Reason reason) {
     var word = reason.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    return m.words().say("reason." + word, Phrases.spaced(reason.text())).strip();
+    return m.words().say("reason." + word, said(m, reason)).strip();
+  }
+
+  private static String said(Manuscript m, Reason reason) {
+    return switch (reason.kind()) {
+      case READING_MISSING ->
+          m.words().find("fact." + reason.text()).orElseGet(() -> m.numberName(reason.text()));
+      case CONDITION_NOT_MET -> rule(m, reason);
+      default -> reason.text();
+    };
+  }
+
+  /** A quantity that has no words of its own is still told to lie where the formula ends. */
+  private static String rule(Manuscript m, Reason reason) {
+    var values = new ArrayList<String>();
+    m.words().find("computed." + reason.of()).ifPresent(values::add);
+    reason.values().forEach(q -> values.add(m.phrases().value(q.value(), q.unit())));
+    boolean known = reason.of().isEmpty() || values.size() > reason.values().size();
+    return known
+        ? m.words().say("rule." + reason.text(), values.toArray(String[]::new))
+        : m.words().say("rule.does-not-hold");
   }
 }

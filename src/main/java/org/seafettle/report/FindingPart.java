@@ -14,8 +14,7 @@ import org.seafettle.survey.Finding;
  * A finding.
  *
  * @param heading its number, class and title
- * @param scale the reading against its limits, where it has one
- * @param scaleCaption what the scale shows
+ * @param drawing the reading, drawn
  * @param found the facts
  * @param judged the opinion
  * @param causes what several findings together point to
@@ -24,8 +23,7 @@ import org.seafettle.survey.Finding;
  */
 public record FindingPart(
     Heading heading,
-    Optional<Scale> scale,
-    String scaleCaption,
+    Drawing drawing,
     List<Row> found,
     List<Row> judged,
     List<Row> causes,
@@ -38,6 +36,15 @@ public record FindingPart(
     causes = List.copyOf(causes);
     photos = List.copyOf(photos);
   }
+
+  /**
+   * A reading, drawn.
+   *
+   * @param scale against its limits, where it has some
+   * @param columns cylinders or cells side by side, where there are several
+   * @param caption the reading in words; empty where there is none
+   */
+  public record Drawing(Optional<Scale> scale, Optional<Columns> columns, String caption) {}
 
   /**
    * How a finding begins.
@@ -75,12 +82,14 @@ public record FindingPart(
 
   static FindingPart of(Manuscript m, Result finding) {
     var measured = finding.seen().flatMap(Sighting.Seen::measured);
-    var reading = measured.map(x -> new ReadingScale(m, finding, x));
+    var reading = measured.map(x -> new ReadingWords(m, finding, x));
     var ids = finding.finding().map(Finding::photos).orElse(List.of());
     return new FindingPart(
         heading(m, finding),
-        reading.flatMap(ReadingScale::scale),
-        reading.map(ReadingScale::caption).orElse(""),
+        new Drawing(
+            measured.flatMap(x -> new ReadingScale(m, finding, x).scale()),
+            measured.flatMap(x -> Columns.of(m, x.measure())),
+            reading.map(ReadingWords::caption).orElse("")),
         Evidenced.found(m, finding, reading),
         Evidenced.judged(m, finding, reading),
         Evidenced.causes(m, finding),

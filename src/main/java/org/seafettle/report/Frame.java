@@ -1,6 +1,8 @@
 package org.seafettle.report;
 
 import java.util.Map;
+import java.util.Optional;
+import org.seafettle.house.House;
 
 /**
  * What stands around a report on every page.
@@ -13,6 +15,7 @@ import java.util.Map;
  * @param draft whether it is a draft
  * @param labels the texts of the templates
  * @param signature who signs, and for whom
+ * @param house whose report it is, where a house was named
  */
 public record Frame(
     String language,
@@ -22,7 +25,8 @@ public record Frame(
     String paper,
     boolean draft,
     Map<String, String> labels,
-    Signature signature) {
+    Signature signature,
+    Optional<Letterhead> house) {
 
   /**
    * The end of a report.
@@ -34,7 +38,7 @@ public record Frame(
    */
   public record Signature(String by, String orderedBy, String contact, String placeAndDate) {}
 
-  static Frame of(Manuscript m, Options options) {
+  static Frame of(Manuscript m, Options options, Optional<House> house) {
     var words = m.words();
     var occasion = m.survey().occasion();
     var purpose = words.of("purpose", occasion.purpose());
@@ -44,13 +48,14 @@ public record Frame(
         words.say("frame.title", boat, words.of("subtitle", occasion.purpose())),
         words.say("frame.number", occasion.id(), m.phrases().date(occasion.date())),
         words.say("frame.subject", boat, purpose),
-        options.paper() == Paper.A4 ? "A4" : "letter",
+        options.paper().word(),
         options.draft(),
         words.labels(),
         new Signature(
             PageOne.person(words, occasion.by()),
             occasion.orderedBy().map(p -> PageOne.person(words, p)).orElse(""),
             occasion.by().contact().orElse(""),
-            words.say("frame.place-date", occasion.place(), m.phrases().date(occasion.date()))));
+            words.say("frame.place-date", occasion.place(), m.phrases().date(occasion.date()))),
+        house.map(Letterhead::of));
   }
 }

@@ -113,16 +113,17 @@ public record HistoryPart(
               Phrases.capital(m.phrases().title(engine.engine())),
               true,
               cells(
-                  m, then.stream().map(e -> e.map(EngineGrade::grade)).toList(), engine.grade())));
+                  m,
+                  then.stream().map(e -> e.map(EngineGrade::grade)).toList(),
+                  Optional.of(engine.grade()))));
       for (var subsystem : Subsystem.values()) {
-        lines.add(
-            new GradeLine(
-                Phrases.capital(SubsystemRow.name(m, subsystem)),
-                false,
-                cells(
-                    m,
-                    then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList(),
-                    grade(engine, subsystem).orElseThrow())));
+        var before = then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList();
+        var now = grade(engine, subsystem);
+        if (now.isPresent() || before.stream().anyMatch(Optional::isPresent)) {
+          lines.add(
+              new GradeLine(
+                  Phrases.capital(SubsystemRow.name(m, subsystem)), false, cells(m, before, now)));
+        }
       }
     }
     return lines;
@@ -139,8 +140,8 @@ public record HistoryPart(
         .findFirst();
   }
 
-  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Grade now) {
-    return Stream.concat(then.stream(), Stream.of(Optional.of(now)))
+  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Optional<Grade> now) {
+    return Stream.concat(then.stream(), Stream.of(now))
         .map(g -> g.map(x -> cell(m, x)).orElse(m.words().say("history.none")))
         .toList();
   }
@@ -156,13 +157,12 @@ public record HistoryPart(
 
   private static SeriesLine series(Manuscript m, Series series, List<LocalDate> dates) {
     var name = name(m, series);
+    var words = new TrendWords(m, series);
     return new SeriesLine(
         name,
         dates.stream().map(d -> at(m, series, d)).toList(),
-        TrendLine.of(m, series, name),
-        series.enough()
-            ? m.words().count("trend.enough", series.points().size())
-            : m.words().say("trend.few"));
+        TrendLine.of(m, series, name, words.limits()),
+        words.said());
   }
 
   private static String name(Manuscript m, Series series) {
@@ -171,9 +171,9 @@ public record HistoryPart(
             .catalogue()
             .check(series.check())
             .map(c -> c.guidance().title())
-            .orElse(Phrases.spaced(series.check()));
+            .orElse(series.check());
     var on = m.survey().component(series.on()).map(m.phrases()::title).orElse(series.on());
-    return m.words().say("trend.name", title, on, Phrases.spaced(series.reading()));
+    return m.words().say("trend.name", title, on, m.numberName(series.reading()));
   }
 
   private static String at(Manuscript m, Series series, LocalDate date) {

@@ -5,18 +5,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
-import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
-import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.survey.Component;
-import org.seafettle.survey.Evidence;
-import org.seafettle.survey.Finding;
+import org.seafettle.survey.Purpose;
 import org.seafettle.survey.Work;
 
 /**
@@ -24,17 +20,23 @@ import org.seafettle.survey.Work;
  *
  * @param entries what was done, oldest first
  * @param thisSeason what was done since the last survey, or within a year
- * @param due what falls due, and when
+ * @param due what falls due, the soonest first
  * @param state how the boat stands, by subsystem
+ * @param layUp what matters for the winter, each with what was found
  */
 public record LogPart(
-    List<Entry> entries, List<Entry> thisSeason, List<Due> due, List<State> state) {
+    List<Entry> entries,
+    List<Entry> thisSeason,
+    List<DueRow> due,
+    List<State> state,
+    List<Row> layUp) {
 
   public LogPart {
     entries = List.copyOf(entries);
     thisSeason = List.copyOf(thisSeason);
     due = List.copyOf(due);
     state = List.copyOf(state);
+    layUp = List.copyOf(layUp);
   }
 
   /**
@@ -49,24 +51,13 @@ public record LogPart(
   public record Entry(String date, String on, String what, String by, String hours) {}
 
   /**
-   * Something that falls due.
-   *
-   * @param what it is
-   * @param last when it was last done
-   * @param interval after which it is due again
-   * @param next when that is
-   */
-  public record Due(String what, String last, String interval, String next) {}
-
-  /**
    * How a subsystem stands.
    *
    * @param name of the subsystem
-   * @param inOrder what was looked at and is well
-   * @param open what was found and is not settled
-   * @param unseen what was not looked at
+   * @param inOrder how many checks were looked at and are well
+   * @param unseen what was not looked at; empty where all was
    */
-  public record State(String name, String inOrder, String open, String unseen) {}
+  public record State(String name, String inOrder, String unseen) {}
 
   static LogPart of(Manuscript m) {
     var work = m.survey().work().stream().sorted(Comparator.comparing(Work::date)).toList();
@@ -74,8 +65,25 @@ public record LogPart(
     return new LogPart(
         work.stream().map(w -> entry(m, w)).toList(),
         work.stream().filter(w -> w.date().isAfter(since)).map(w -> entry(m, w)).toList(),
-        m.assessment().results().stream().flatMap(r -> due(m, r).stream()).toList(),
-        states(m));
+        DueRow.all(m),
+        states(m),
+        layUp(m));
+  }
+
+  /** What is looked at only when a boat is laid up. */
+  private static List<Row> layUp(Manuscript m) {
+    return m.assessment().results().stream()
+        .filter(r -> r.graded() && r.check().expected().equals(Set.of(Purpose.SEASON_END)))
+        .map(r -> Row.of(m.look(r), laidUp(m, r)))
+        .toList();
+  }
+
+  private static String laidUp(Manuscript m, Result result) {
+    var seen = result.seen();
+    return seen.isEmpty()
+        ? m.words().say("lay-up.not-looked")
+        : Phrases.capital(seen.get().outcome().saying().brief())
+            + (seen.get().settled() ? m.words().say("lay-up.settled") : "");
   }
 
   private static LocalDate since(Manuscript m) {
@@ -94,49 +102,6 @@ public record LogPart(
         work.at().map(m.phrases()::quantity).orElse(""));
   }
 
-  private static Optional<Due> due(Manuscript m, Result result) {
-    var last = result.finding().map(Finding::evidence).flatMap(Evidence::last);
-    var measured = result.seen().flatMap(Sighting.Seen::measured);
-    if (last.isEmpty() || measured.isEmpty()) {
-      return Optional.empty();
-    }
-    var months = shown(measured.get(), "interval-months", MeasuredUnit.MONTH);
-    var hours = shown(measured.get(), "interval-hours", MeasuredUnit.HOUR);
-    var date = months.map(n -> last.get().date().plusMonths(Math.round(n)));
-    var at = hours.flatMap(n -> last.get().at().map(h -> h.in(MeasuredUnit.HOUR) + n));
-    return Optional.of(
-        new Due(
-            m.look(result),
-            lastDone(m, last.get()),
-            either(
-                m,
-                months.map(n -> m.words().count("due.months", (int) Math.round(n))),
-                hours.map(n -> m.phrases().value(n, MeasuredUnit.HOUR))),
-            either(
-                m,
-                date.map(m.phrases()::date),
-                at.map(h -> m.words().say("due.at", m.phrases().value(h, MeasuredUnit.HOUR))))));
-  }
-
-  private static String lastDone(Manuscript m, Evidence.LastDone last) {
-    return last.at()
-        .map(h -> m.words().say("due.last", m.phrases().date(last.date()), m.phrases().quantity(h)))
-        .orElse(m.phrases().date(last.date()));
-  }
-
-  private static Optional<Double> shown(Measured measured, String name, MeasuredUnit unit) {
-    return measured.measure().shown().stream()
-        .filter(s -> s.name().equals(name))
-        .map(s -> s.quantity().in(unit))
-        .findFirst();
-  }
-
-  private static String either(Manuscript m, Optional<String> one, Optional<String> other) {
-    return one.isPresent() && other.isPresent()
-        ? m.words().say("due.or", one.get(), other.get())
-        : one.or(() -> other).orElse("");
-  }
-
   private static List<State> states(Manuscript m) {
     var states = new ArrayList<State>();
     for (var subsystem : Subsystem.values()) {
@@ -144,11 +109,13 @@ public record LogPart(
           m.assessment().results().stream()
               .filter(r -> r.check().subsystem() == subsystem && r.graded())
               .toList();
+      if (subsystem.optional() && own.isEmpty()) {
+        continue;
+      }
       states.add(
           new State(
-              Phrases.capital(SubsystemRow.name(m, subsystem)),
-              told(m, own.stream().filter(LogPart::isWell)),
-              told(m, own.stream().filter(r -> r.counts() != FindingClass.OK)),
+              SubsystemRow.name(m, subsystem),
+              Long.toString(own.stream().filter(LogPart::isWell).count()),
               told(m, own.stream().filter(r -> r.expected() && r.seen().isEmpty()))));
     }
     return states;
@@ -166,11 +133,9 @@ public record LogPart(
                 r -> r.check().guidance().title(),
                 LinkedHashMap::new,
                 Collectors.mapping(Result::component, Collectors.toList())));
-    return on.isEmpty()
-        ? m.words().say("history.none")
-        : on.entrySet().stream()
-            .map(e -> grouped(m, e.getKey(), e.getValue()))
-            .collect(Collectors.joining("; "));
+    return on.entrySet().stream()
+        .map(e -> grouped(m, e.getKey(), e.getValue()))
+        .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
   private static String grouped(Manuscript m, String title, List<Component> on) {

@@ -10,6 +10,7 @@ import org.seafettle.assessment.EngineGrade;
 import org.seafettle.assessment.EngineGrade.SubsystemGrade;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
+import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.survey.Battery;
@@ -51,6 +52,18 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
   String look(Result result) {
     return words()
         .say("look", result.check().guidance().title(), phrases.title(result.component()));
+  }
+
+  /** What a reading or a computed number is called. */
+  String numberName(String word) {
+    return assessment.catalogue().name(Catalogue.Named.NUMBER, word);
+  }
+
+  /** What a spare part, or the work itself, is called. */
+  String partName(String word) {
+    return word.equals(Task.LABOUR)
+        ? words().say("cost.labour")
+        : assessment.catalogue().name(Catalogue.Named.PART, word);
   }
 
   /** Whether a subsystem is the same for every engine, so that it is told once. */

@@ -132,7 +132,7 @@ public record MethodPart(
                         .catalogue()
                         .check(l.check())
                         .map(c -> c.guidance().title())
-                        .orElse(Phrases.spaced(l.check()))))
+                        .orElse(l.check())))
         .distinct();
   }
 
@@ -150,6 +150,6 @@ public record MethodPart(
     if (clean > 0) {
       said.add(m.words().count("source.clean", clean));
     }
-    return String.join("; ", said);
+    return m.phrases().series(said);
   }
 }

@@ -59,10 +59,11 @@ public record PageOne(
   private static String notSeen(Manuscript m) {
     var checks =
         m.assessment().plan().looks().stream()
-            .map(l -> Phrases.small(l.result().check().guidance().title()))
+            .map(l -> m.phrases().within(l.result().check().guidance().title()))
             .distinct()
             .toList();
-    var named = checks.stream().limit(MOST_NAMED).collect(Collectors.joining("; "));
+    var named =
+        checks.stream().limit(MOST_NAMED).collect(Collectors.joining(m.words().say("list.apart")));
     int more = checks.size() - MOST_NAMED;
     return more > 0 ? m.words().count("unseen.more", more, named) : named;
   }
@@ -83,7 +84,7 @@ public record PageOne(
             boat.water().map(w -> words.say("boat.water." + w.name().toLowerCase(Locale.ROOT))),
             boat.fuel().map(f -> words.of("fuel", f.kind())))
         .flatMap(Optional::stream)
-        .collect(Collectors.joining(" · "));
+        .collect(Collectors.joining(words.say("list.facts")));
   }
 
   private static List<Row> facts(Manuscript m) {

@@ -69,7 +69,7 @@ public final class Photographs {
         words.say("photo.alt", number(photo) + "", shows, caption(photo) + marksSaid(photo)),
         words.say("photo.number", number(photo) + ""),
         caption(photo) + marksSaid(photo),
-        Phrases.capital(taken(photo)) + ".",
+        words.say("sentence", Phrases.capital(taken(photo))),
         photo.file().substring(photo.file().lastIndexOf('/') + 1),
         facts(photo).fingerprint().shortHash().replace(' ', '\u00A0'),
         size.height() > size.width());
@@ -77,7 +77,10 @@ public final class Photographs {
 
   /** The surveyor's caption as a sentence. */
   String caption(Photo photo) {
-    return photo.caption().map(c -> c.matches(".*[.!?]") ? c : c + ".").orElse("");
+    return photo
+        .caption()
+        .map(c -> c.matches(".*[.!?]") ? c : phrases.words().say("sentence", c))
+        .orElse("");
   }
 
   private String marksSaid(Photo photo) {
@@ -94,7 +97,7 @@ public final class Photographs {
     var said = new ArrayList<String>();
     facts(photo).metadata().taken().ifPresent(t -> said.add(clock(t)));
     facts(photo).remarks().forEach(remark -> said.add(remark(remark)));
-    return String.join("; ", said);
+    return phrases.series(said);
   }
 
   private String clock(Taken taken) {

@@ -5,10 +5,12 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Component;
@@ -20,7 +22,10 @@ final class Phrases {
   private static final char NO_BREAK_SPACE = '\u00A0';
 
   /** More digits than that no reading has, and no computed number deserves. */
-  private static final MathContext DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
+  private static final int MOST_DIGITS = 4;
+
+  /** With fewer digits a limit that was converted would lie beside itself. */
+  private static final int FEWEST_CONVERTED = 3;
 
   private final Words words;
   private final Units units;
@@ -36,32 +41,58 @@ final class Phrases {
     return words;
   }
 
+  /** {@code {0}} the day, {@code {1}} the month's name, {@code {2}} the year, then as digits. */
   String date(LocalDate date) {
-    var pattern = DateTimeFormatter.ofPattern(words.say("format.date"), words.locale());
-    return pattern.format(date).replace(' ', NO_BREAK_SPACE);
+    return date("format.date", "format.months", date);
   }
 
   /** As narrow as a column of a table. */
   String shortDate(LocalDate date) {
-    return DateTimeFormatter.ofPattern(words.say("format.date-short"), words.locale())
-        .format(date)
+    return date("format.date-short", "format.months-short", date);
+  }
+
+  private String date(String form, String months, LocalDate date) {
+    return words
+        .say(
+            form,
+            Integer.toString(date.getDayOfMonth()),
+            words.months(months).get(date.getMonthValue() - 1),
+            Integer.toString(date.getYear()),
+            two(date.getMonthValue()),
+            two(date.getDayOfMonth()))
         .replace(' ', NO_BREAK_SPACE);
   }
 
   String time(LocalDateTime time) {
     return date(time.toLocalDate())
         + NO_BREAK_SPACE
-        + DateTimeFormatter.ofPattern(words.say("format.time"), words.locale()).format(time);
+        + words.say("format.time", two(time.getHour()), two(time.getMinute()));
+  }
+
+  private static String two(int number) {
+    return number < 10 ? "0" + number : Integer.toString(number);
   }
 
   /** A quantity in the units asked for, with the digits that it was recorded with. */
   String quantity(Quantity quantity) {
-    return recorded(quantity.to(units.instead(quantity.unit())));
+    return recorded(units.told(quantity));
   }
 
   /** The same without its uncertainty, for a narrow column. */
   String amount(Quantity quantity) {
     return quantity(new Quantity(quantity.amount(), Optional.empty(), quantity.unit()));
+  }
+
+  /** Readings in the units asked for, and as they were recorded where that is otherwise. */
+  String evidence(List<Quantity> readings) {
+    var told = joined(readings.stream().map(this::quantity));
+    return readings.stream().allMatch(q -> units.instead(q.unit()) == q.unit())
+        ? told
+        : words.say("reading.converted", told, joined(readings.stream().map(this::recorded)));
+  }
+
+  private String joined(Stream<String> readings) {
+    return readings.collect(Collectors.joining(words.say("list.readings")));
   }
 
   /**
@@ -80,12 +111,18 @@ final class Phrases {
     return digits(words.say(key + (number.equals("1") ? ".one" : ".other"), number));
   }
 
-  /** A computed value in the units asked for, rounded to what it deserves. */
+  /** A computed value or a limit in the units asked for, rounded to what it deserves. */
   String value(double value, MeasuredUnit unit) {
-    var told = Quantity.of(value, unit);
     var instead = units.instead(unit);
-    return recorded(
-        new Quantity(plain(instead == unit ? value : told.in(instead)), Optional.empty(), instead));
+    var told = instead == unit ? plain(value, MOST_DIGITS) : converted(value, unit);
+    return recorded(new Quantity(told, Optional.empty(), instead));
+  }
+
+  /** A limit of 0.7 bar is 10.2 psi and not 10.15 psi, yet not so coarse that readings touch it. */
+  private BigDecimal converted(double value, MeasuredUnit unit) {
+    int stated = BigDecimal.valueOf(value).stripTrailingZeros().precision();
+    int digits = Math.min(MOST_DIGITS, Math.max(FEWEST_CONVERTED, stated));
+    return plain(units.told(value, unit), digits);
   }
 
   /** A chance, 0 to 1; never told as certain. */
@@ -102,14 +139,23 @@ final class Phrases {
     var half = Quantity.of(uncertainty, unit).differenceIn(instead);
     var told = BigDecimal.valueOf(half).round(new MathContext(2, RoundingMode.HALF_UP));
     int decimals = Math.max(0, told.scale());
-    var at =
-        BigDecimal.valueOf(Quantity.of(value, unit).in(instead))
-            .setScale(decimals, RoundingMode.HALF_EVEN);
+    var at = BigDecimal.valueOf(units.told(value, unit)).setScale(decimals, RoundingMode.HALF_EVEN);
     return recorded(new Quantity(at, Optional.of(told.setScale(decimals)), instead));
   }
 
+  /** A difference or an uncertainty, told to two digits: 10 °C more are 18 °F more. */
+  String difference(double value, MeasuredUnit unit) {
+    var instead = units.instead(unit);
+    var told = BigDecimal.valueOf(Quantity.of(value, unit).differenceIn(instead));
+    return recorded(
+        new Quantity(
+            told.round(new MathContext(2, RoundingMode.HALF_UP)).stripTrailingZeros(),
+            Optional.empty(),
+            instead));
+  }
+
   String percent(double share) {
-    return digits(Math.round(share * 100) + " %");
+    return digits(words.say("format.percent", Long.toString(Math.round(share * 100))));
   }
 
   /** An index as it is printed: rounded down. */
@@ -124,10 +170,12 @@ final class Phrases {
 
   /** An amount, or a range of amounts, in whole units of the currency. */
   String money(BigDecimal least, BigDecimal most, String currency) {
-    var from = digits(currency + " " + whole(least));
-    return whole(least).equals(whole(most))
-        ? from
-        : words.say("cost.from-to", from, digits(whole(most)));
+    var from = whole(least);
+    var to = whole(most);
+    return digits(
+        from.equals(to)
+            ? words.say("format.money", currency, from)
+            : words.say("format.money-range", currency, from, to));
   }
 
   private static String whole(BigDecimal amount) {
@@ -156,11 +204,6 @@ final class Phrases {
     return component.kind() == Component.Kind.BOAT ? survey.boat().name() : component.id();
   }
 
-  /** A word of the survey or the catalogue as a reader reads it. */
-  static String spaced(String word) {
-    return word.replace('-', ' ');
-  }
-
   String list(List<String> items) {
     return items.size() < 2
         ? String.join("", items)
@@ -177,21 +220,29 @@ final class Phrases {
             + text.substring(text.offsetByCodePoints(0, 1));
   }
 
-  static String small(String text) {
-    boolean abbreviation = text.length() > 1 && Character.isUpperCase(text.charAt(1));
-    return text.isEmpty() || abbreviation
-        ? text
-        : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+  /** A title within a sentence, which in many languages begins with a small letter there. */
+  String within(String title) {
+    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
+    boolean small = words.say("format.title-within").equals("small");
+    return title.isEmpty() || abbreviation || !small
+        ? title
+        : title.substring(0, 1).toLowerCase(words.locale()) + title.substring(1);
   }
 
-  private static BigDecimal plain(double value) {
-    var rounded = BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros();
+  /** Things told one after the other that may have commas within. */
+  String series(List<String> items) {
+    return String.join(words.say("list.apart"), items);
+  }
+
+  private static BigDecimal plain(double value, int digits) {
+    var context = new MathContext(digits, RoundingMode.HALF_EVEN);
+    var rounded = BigDecimal.valueOf(value).round(context).stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
   }
 
   private String digits(String written) {
     return written
         .replace(' ', NO_BREAK_SPACE)
-        .replaceAll("(?<=\\d)\\.(?=\\d)", words.say("format.decimal"));
+        .replaceAll("(?<=\\d)\\.(?=\\d)", Matcher.quoteReplacement(words.say("format.decimal")));
   }
 }

@@ -4,23 +4,27 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.assessment.Task;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.survey.Finding;
+import org.seafettle.survey.Prices;
 
 /**
  * What is to be done, and what was done.
  *
  * @param groups what is to be done, by class, gravest first
  * @param priced whether any of it has a price
+ * @param total what all of it costs together; empty without prices, or where one class says it
  * @param done what was put right on the spot
  */
-public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
+public record PlanPart(List<Group> groups, boolean priced, String total, List<Done> done) {
 
   public PlanPart {
     groups = List.copyOf(groups);
@@ -33,12 +37,15 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
    * @param title the class
    * @param critical whether it stands against use
    * @param tasks the most gainful first
+   * @param cautions what can hurt while doing them, each with the numbers of its findings
    * @param total what they cost together, as far as priced; empty without prices
    */
-  public record Group(String title, boolean critical, List<TaskRow> tasks, String total) {
+  public record Group(
+      String title, boolean critical, List<TaskRow> tasks, List<Row> cautions, String total) {
 
     public Group {
       tasks = List.copyOf(tasks);
+      cautions = List.copyOf(cautions);
     }
   }
 
@@ -59,7 +66,8 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
             .filter(tasks -> !tasks.isEmpty())
             .map(tasks -> group(m, tasks))
             .toList();
-    return new PlanPart(groups, priced(plan), done(m));
+    return new PlanPart(
+        groups, priced(plan), groups.size() > 1 ? total(m, "cost.all", plan.tasks()) : "", done(m));
   }
 
   private static boolean priced(Assessment.Plan plan) {
@@ -72,25 +80,59 @@ public record PlanPart(List<Group> groups, boolean priced, List<Done> done) {
         Phrases.capital(m.words().of("class-title", first.gravest())),
         TaskRow.critical(first),
         tasks.stream().map(t -> TaskRow.of(m, t)).toList(),
-        total(m, tasks));
+        cautions(m, tasks),
+        total(m, "cost.total", tasks));
   }
 
-  private static String total(Manuscript m, List<Task> tasks) {
+  /** Each caution once, however many of the tasks ask for it. */
+  private static List<Row> cautions(Manuscript m, List<Task> tasks) {
+    var numbers = new LinkedHashMap<String, TreeSet<Integer>>();
+    for (var task : tasks) {
+      for (var caution : task.action().cautions()) {
+        var to = numbers.computeIfAbsent(caution.text(), text -> new TreeSet<>());
+        task.settles().forEach(r -> to.add(r.number().orElseThrow()));
+      }
+    }
+    return numbers.entrySet().stream()
+        .map(
+            e ->
+                Row.of(
+                    m.phrases().list(e.getValue().stream().map(String::valueOf).toList()),
+                    e.getKey()))
+        .toList();
+  }
+
+  private static String total(Manuscript m, String key, List<Task> tasks) {
     var costs = tasks.stream().map(Task::cost).flatMap(Optional::stream).toList();
     if (costs.isEmpty()) {
       return "";
     }
-    var least = costs.stream().map(Task.Cost::least).reduce(BigDecimal.ZERO, BigDecimal::add);
-    var most = costs.stream().map(Task.Cost::most).reduce(BigDecimal.ZERO, BigDecimal::add);
-    var sum = m.phrases().money(least, most, costs.get(0).currency());
+    var sum = sum(m, costs);
     int without =
         (int)
             tasks.stream()
                 .filter(t -> t.cost().filter(c -> c.unpriced().isEmpty()).isEmpty())
                 .count();
-    return without == 0
-        ? m.words().say("cost.total", sum)
-        : m.words().count("cost.total-partly", without, sum);
+    return without == 0 ? m.words().say(key, sum) : m.words().count(key + "-partly", without, sum);
+  }
+
+  private static String sum(Manuscript m, List<Task.Cost> costs) {
+    var least = costs.stream().map(Task.Cost::least).reduce(BigDecimal.ZERO, BigDecimal::add);
+    var most = costs.stream().map(Task.Cost::most).reduce(BigDecimal.ZERO, BigDecimal::add);
+    var currency = costs.get(0).currency();
+    var sum = m.phrases().money(least, most, currency);
+    return m.survey()
+        .prices()
+        .flatMap(Prices::tax)
+        .map(
+            tax ->
+                m.words()
+                    .say(
+                        tax.included() ? "cost.tax-included" : "cost.tax-added",
+                        sum,
+                        m.phrases().percent(tax.percent().movePointLeft(2).doubleValue()),
+                        m.phrases().money(tax.with(least), tax.with(most), currency)))
+        .orElse(sum);
   }
 
   private static List<Done> done(Manuscript m) {

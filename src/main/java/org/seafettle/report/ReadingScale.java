@@ -1,74 +1,39 @@
 package org.seafettle.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Measure;
-import org.seafettle.quantity.MeasuredUnit;
-import org.seafettle.quantity.Quantity;
 
-/** A reading against its limits, drawn and in words. */
+/** A reading against its limits, drawn. */
 final class ReadingScale {
-
-  private static final String INTERVAL = "share-of-interval";
 
   /** Limits whose values would touch each other when printed, in the drawing's units. */
   private static final double CLOSE = 34;
 
   private final Manuscript m;
-  private final Result result;
-  private final Measured measured;
   private final Measure measure;
   private final List<Stretch> stretches;
-
-  /** A stretch of the number line that is judged alike. */
-  private record Stretch(Optional<Double> from, Optional<Double> to, FindingClass judged) {}
+  private final ReadingWords words;
 
   ReadingScale(Manuscript m, Result result, Measured measured) {
     this.m = m;
-    this.result = result;
-    this.measured = measured;
     this.measure = measured.measure();
-    this.stretches = stretches();
-  }
-
-  private List<Stretch> stretches() {
-    var found = new ArrayList<Stretch>();
-    var edges = measure.steps().edges();
-    Optional<Double> from = Optional.empty();
-    for (int i = 0; i <= edges.size(); i++) {
-      boolean ends = i == edges.size() || judged(i) != judged(i + 1);
-      if (ends) {
-        var to = i == edges.size() ? Optional.<Double>empty() : Optional.of(edges.get(i));
-        found.add(new Stretch(from, to, judged(i)));
-        from = to;
-      }
-    }
-    return found;
-  }
-
-  private FindingClass judged(int step) {
-    return result
-        .check()
-        .outcome(measure.steps().names().get(step), m.survey(), result.component())
-        .orElseThrow()
-        .findingClass();
+    this.stretches = Stretch.of(m, result, measure);
+    this.words = new ReadingWords(m, result, measured);
   }
 
   private List<Double> limits() {
-    return stretches.stream().flatMap(s -> s.to().stream()).toList();
+    return Stretch.limits(stretches);
   }
 
   /** Nothing is drawn where there is only one answer. */
   Optional<Scale> scale() {
-    if (limits().isEmpty()) {
+    if (!words.limited()) {
       return Optional.empty();
     }
     var ruler = ruler();
@@ -88,9 +53,9 @@ final class ReadingScale {
     return m.words()
         .say(
             "scale.reading",
-            name(),
-            value(),
-            m.phrases().list(limits().stream().map(this::told).toList()));
+            words.name(),
+            words.value(),
+            m.phrases().list(limits().stream().map(words::told).toList()));
   }
 
   private Ruler ruler() {
@@ -132,126 +97,9 @@ final class ReadingScale {
     double last = -CLOSE;
     for (double limit : limits()) {
       boolean room = ruler.place(limit) - last >= CLOSE;
-      ticks.add(ruler.tick(limit, room ? told(limit) : ""));
+      ticks.add(ruler.tick(limit, room ? words.told(limit) : ""));
       last = room ? ruler.place(limit) : last;
     }
     return ticks;
-  }
-
-  /** The number, as it was read where it was read. */
-  String value() {
-    var read = shown().map(Measure.Shown::quantity);
-    boolean asRead = read.filter(q -> same(q.in(measure.unit()), measure.value())).isPresent();
-    if (asRead && (read.orElseThrow().plusMinus().isPresent() || measure.uncertainty().isEmpty())) {
-      return m.phrases().quantity(read.orElseThrow());
-    }
-    return measure.uncertainty().isPresent()
-        ? uncertain(measure.uncertainty().getAsDouble())
-        : told(measure.value());
-  }
-
-  private String uncertain(double uncertainty) {
-    var unit = unit();
-    var half = Quantity.of(uncertainty, measure.unit()).differenceIn(unit);
-    var value = Quantity.of(measure.value(), measure.unit()).in(unit);
-    return m.phrases().uncertain(value, half, unit);
-  }
-
-  private static boolean same(double a, double b) {
-    return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
-  }
-
-  private Optional<Measure.Shown> shown() {
-    return measure.shown().stream()
-        .filter(s -> s.name().equals(measure.name()))
-        .filter(s -> s.quantity().kind() == measure.unit().kind())
-        .findFirst();
-  }
-
-  /** A value of the scale in the unit in which the reading is told. */
-  private String told(double value) {
-    if (isInterval()) {
-      return m.phrases().percent(value);
-    }
-    var unit = unit();
-    return m.phrases()
-        .value(unit == measure.unit() ? value : Quantity.of(value, measure.unit()).in(unit), unit);
-  }
-
-  private MeasuredUnit unit() {
-    return shown().map(s -> s.quantity().unit()).orElse(measure.unit());
-  }
-
-  private String name() {
-    return Phrases.spaced(measure.name());
-  }
-
-  /** The number and all that was read beside it. */
-  String caption() {
-    if (isInterval()) {
-      return m.words().say("interval.used", value(), used());
-    }
-    var beside =
-        measure.shown().stream()
-            .filter(s -> !s.name().equals(measure.name()) || measure.shown().size() > 1)
-            .collect(
-                Collectors.groupingBy(
-                    Measure.Shown::name,
-                    LinkedHashMap::new,
-                    Collectors.mapping(
-                        s -> m.phrases().quantity(s.quantity()), Collectors.joining(" / "))));
-    var said = new ArrayList<String>();
-    said.add(Phrases.capital(m.words().say("reading.named", name(), value())));
-    beside.forEach(
-        (name, values) -> said.add(m.words().say("reading.named", Phrases.spaced(name), values)));
-    return String.join("; ", said) + ".";
-  }
-
-  boolean isInterval() {
-    return measure.name().equals(INTERVAL);
-  }
-
-  /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
-  private String used() {
-    return List.of("months", "hours").stream()
-        .flatMap(
-            of ->
-                since("-since", of)
-                    .flatMap(
-                        s -> since("interval-", of).map(i -> m.words().say("interval." + of, s, i)))
-                    .stream())
-        .collect(Collectors.joining(m.words().say("list.between")));
-  }
-
-  private Optional<String> since(String which, String of) {
-    var name = which.startsWith("-") ? of + which : which + of;
-    return measure.shown().stream()
-        .filter(s -> s.name().equals(name))
-        .map(s -> m.phrases().value(s.quantity().value(), MeasuredUnit.ONE))
-        .findFirst();
-  }
-
-  /** All limits in a sentence, each stretch with its class. */
-  String limitsSaid() {
-    return IntStream.range(0, stretches.size())
-        .mapToObj(i -> said(stretches.get(i)))
-        .collect(Collectors.joining("; "));
-  }
-
-  private String said(Stretch s) {
-    var judged = m.words().of("class", s.judged());
-    if (s.from().isEmpty() && s.to().isEmpty()) {
-      return judged;
-    }
-    if (s.from().isEmpty()) {
-      return m.words().say("limit.below", told(s.to().orElseThrow()), judged);
-    }
-    return s.to()
-        .map(to -> m.words().say("limit.between", told(s.from().orElseThrow()), told(to), judged))
-        .orElseGet(() -> m.words().say("limit.above", told(s.from().orElseThrow()), judged));
-  }
-
-  Measured measured() {
-    return measured;
   }
 }

@@ -2,7 +2,9 @@ package org.seafettle.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.seafettle.assessment.Assessment;
+import org.seafettle.house.House;
 
 /**
  * A report, ready to be set: plain strings throughout.
@@ -36,8 +38,10 @@ public record Report(
    * @param ledgers the sums
    * @param method the rule
    * @param evidence photographs and readings
+   * @param glossary the words of the trade that are used
    */
-  public record Annexe(List<LedgerPart> ledgers, MethodPart method, EvidencePart evidence) {
+  public record Annexe(
+      List<LedgerPart> ledgers, MethodPart method, EvidencePart evidence, GlossaryPart glossary) {
 
     public Annexe {
       ledgers = List.copyOf(ledgers);
@@ -66,17 +70,35 @@ public record Report(
    */
   public static Report of(
       Assessment assessment, Words words, Map<String, PhotoFacts> photos, Options options) {
+    return of(assessment, words, photos, options, Optional.empty());
+  }
+
+  /** The same with the face of the house that it comes from. */
+  public static Report of(
+      Assessment assessment,
+      Words words,
+      Map<String, PhotoFacts> photos,
+      Options options,
+      Optional<House> house) {
     var survey = assessment.survey();
     var phrases = new Phrases(words, options.units(), survey);
     var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, photos));
+    var first = PageOne.of(m);
+    var plan = PlanPart.of(m);
+    var findings = assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList();
+    var unseen = UnseenPart.of(m);
     return new Report(
         survey.occasion().purpose().word(),
-        Frame.of(m, options),
-        PageOne.of(m),
-        PlanPart.of(m),
-        assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList(),
-        UnseenPart.of(m),
-        new Annexe(LedgerPart.all(m), MethodPart.of(m), EvidencePart.of(m)),
+        Frame.of(m, options, house),
+        first,
+        plan,
+        findings,
+        unseen,
+        new Annexe(
+            LedgerPart.all(m),
+            MethodPart.of(m),
+            EvidencePart.of(m),
+            GlossaryPart.of(words, List.of(first, plan, findings, unseen))),
         new Years(HistoryPart.of(m), FollowedRow.all(m), LogPart.of(m)));
   }
 }

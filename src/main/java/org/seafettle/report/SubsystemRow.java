@@ -102,6 +102,6 @@ public record SubsystemRow(
         .couldHide()
         .ifPresent(
             o -> said.add(m.words().say("why.unseen", m.words().of("class", o.findingClass()))));
-    return said.isEmpty() ? m.words().say("why.nothing") : String.join("; ", said);
+    return said.isEmpty() ? m.words().say("why.nothing") : m.phrases().series(said);
   }
 }

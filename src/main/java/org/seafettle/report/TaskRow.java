@@ -16,7 +16,7 @@ import org.seafettle.catalogue.FindingClass;
  * @param who may do it
  * @param by when
  * @param gain what it does to the index; empty where it does nothing alone
- * @param cost what it costs; empty where no price is known
+ * @param cost what it costs
  * @param findings those it settles
  */
 public record TaskRow(
@@ -26,12 +26,20 @@ public record TaskRow(
     String who,
     String by,
     String gain,
-    String cost,
+    Cost cost,
     List<Reference> findings) {
 
   public TaskRow {
     findings = List.copyOf(findings);
   }
+
+  /**
+   * What it costs.
+   *
+   * @param sum as far as the price list goes; empty where it has nothing of it
+   * @param without what the price list does not have; empty where it has all
+   */
+  public record Cost(String sum, String without) {}
 
   static TaskRow of(Manuscript m, Task task) {
     return new TaskRow(
@@ -68,19 +76,19 @@ public record TaskRow(
             Phrases.index(gain.to()));
   }
 
-  static String cost(Manuscript m, Task task) {
+  private static Cost cost(Manuscript m, Task task) {
     return task.cost()
         .map(
-            cost -> {
-              var sum = m.phrases().money(cost.least(), cost.most(), cost.currency());
-              return cost.unpriced().isEmpty()
-                  ? sum
-                  : m.words()
-                      .say(
-                          "cost.unpriced",
-                          sum,
-                          m.phrases().list(cost.unpriced().stream().map(Phrases::spaced).toList()));
-            })
-        .orElse("");
+            cost ->
+                new Cost(
+                    m.phrases().money(cost.least(), cost.most(), cost.currency()),
+                    cost.unpriced().isEmpty()
+                        ? ""
+                        : m.words()
+                            .say(
+                                "cost.unpriced",
+                                m.phrases()
+                                    .list(cost.unpriced().stream().map(m::partName).toList()))))
+        .orElse(new Cost("", ""));
   }
 }

@@ -3,24 +3,31 @@ package org.seafettle.report;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.seafettle.trend.Series;
 
 /**
- * A reading over the years as a small drawing, 100 wide and 24 high, the upper edge the highest
- * value.
+ * A reading over the years as a drawing, 200 wide and 48 high, time from left to right and high
+ * values above.
  *
  * @param points the line, as SVG writes it
  * @param dots the readings
+ * @param limits heights of the limits that lie near the readings
  * @param says the same in words
  */
-public record TrendLine(String points, List<Dot> dots, String says) {
+public record TrendLine(String points, List<Dot> dots, List<String> limits, String says) {
 
-  private static final double WIDTH = 100;
-  private static final double HEIGHT = 24;
-  private static final double MARGIN = 4;
+  private static final double WIDTH = 200;
+  private static final double HEIGHT = 48;
+  private static final double MARGIN = 6;
+
+  /** A limit further off than so many times the course's own height would flatten it. */
+  private static final double NEAR = 3;
 
   public TrendLine {
     dots = List.copyOf(dots);
+    limits = List.copyOf(limits);
   }
 
   /**
@@ -32,29 +39,47 @@ public record TrendLine(String points, List<Dot> dots, String says) {
    */
   public record Dot(String x, String y, boolean latest) {}
 
-  static TrendLine of(Manuscript m, Series series, String name) {
-    var unit = series.points().get(0).quantity().unit();
-    var values = series.points().stream().mapToDouble(p -> p.quantity().in(unit)).toArray();
-    var first = series.points().get(0).date();
+  /**
+   * @param limits of the reading, in the unit of its last value
+   */
+  static TrendLine of(Manuscript m, Series series, String name, List<Double> limits) {
+    var points = series.points();
+    var unit = points.get(points.size() - 1).quantity().unit();
+    var values = points.stream().mapToDouble(p -> p.quantity().in(unit)).toArray();
     var days =
-        series.points().stream()
-            .mapToDouble(p -> ChronoUnit.DAYS.between(first, p.date()))
+        points.stream()
+            .mapToDouble(p -> ChronoUnit.DAYS.between(points.get(0).date(), p.date()))
             .toArray();
-    var across = java.util.stream.DoubleStream.of(values).summaryStatistics();
+    var near = near(values, limits);
+    var across =
+        DoubleStream.concat(DoubleStream.of(values), near.stream().mapToDouble(Double::doubleValue))
+            .summaryStatistics();
     var dots =
-        java.util.stream.IntStream.range(0, values.length)
+        IntStream.range(0, values.length)
             .mapToObj(
                 i ->
                     new Dot(
                         Ruler.written(along(days[i], 0, days[days.length - 1], WIDTH)),
-                        Ruler.written(
-                            HEIGHT - along(values[i], across.getMin(), across.getMax(), HEIGHT)),
+                        height(values[i], across.getMin(), across.getMax()),
                         i == values.length - 1))
             .toList();
     return new TrendLine(
         dots.stream().map(d -> d.x() + "," + d.y()).collect(Collectors.joining(" ")),
         dots,
+        near.stream().map(l -> height(l, across.getMin(), across.getMax())).toList(),
         m.words().say("trend.says", name, said(m, series)));
+  }
+
+  private static List<Double> near(double[] values, List<Double> limits) {
+    var own = DoubleStream.of(values).summaryStatistics();
+    double reach = NEAR * Math.max(own.getMax() - own.getMin(), 0.02 * Math.abs(own.getMax()));
+    return limits.stream()
+        .filter(l -> l >= own.getMin() - reach && l <= own.getMax() + reach)
+        .toList();
+  }
+
+  private static String height(double value, double least, double most) {
+    return Ruler.written(HEIGHT - along(value, least, most, HEIGHT));
   }
 
   private static double along(double value, double least, double most, double length) {
@@ -64,14 +89,16 @@ public record TrendLine(String points, List<Dot> dots, String says) {
   }
 
   private static String said(Manuscript m, Series series) {
-    return series.points().stream()
-        .map(
-            p ->
-                m.words()
-                    .say(
-                        "trend.point",
-                        m.phrases().date(p.date()),
-                        m.phrases().quantity(p.quantity())))
-        .collect(Collectors.joining(m.words().say("list.between")));
+    return m.phrases()
+        .list(
+            series.points().stream()
+                .map(
+                    p ->
+                        m.words()
+                            .say(
+                                "trend.point",
+                                m.phrases().date(p.date()),
+                                m.phrases().quantity(p.quantity())))
+                .toList());
   }
 }

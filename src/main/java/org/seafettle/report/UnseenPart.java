@@ -1,11 +1,15 @@
 package org.seafettle.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import org.seafettle.assessment.NextLook;
 import org.seafettle.assessment.Sighting;
+import org.seafettle.catalogue.Check;
+import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 
 /**
@@ -16,6 +20,8 @@ import org.seafettle.catalogue.Subsystem;
  * @param furtherTests what could be tested besides, by subsystem
  */
 public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furtherTests) {
+
+  private static final int MOST_NAMED = 8;
 
   public UnseenPart {
     looks = List.copyOf(looks);
@@ -96,20 +102,37 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
     return rows;
   }
 
-  /** There are many, so only their names are told; the catalogue tells how each is done. */
+  /** There are many, so only the most telling are named; the catalogue tells how each is done. */
   private static List<Row> furtherTests(Manuscript m) {
-    var bySubsystem = new EnumMap<Subsystem, List<String>>(Subsystem.class);
+    var bySubsystem = new EnumMap<Subsystem, List<Check>>(Subsystem.class);
     for (var check : m.assessment().plan().furtherTests()) {
-      bySubsystem
-          .computeIfAbsent(check.subsystem(), s -> new ArrayList<>())
-          .add(check.guidance().title());
+      bySubsystem.computeIfAbsent(check.subsystem(), s -> new ArrayList<>()).add(check);
     }
     return bySubsystem.entrySet().stream()
         .map(
             e ->
-                Row.of(
-                    Phrases.capital(SubsystemRow.name(m, e.getKey())),
-                    String.join("; ", e.getValue()) + "."))
+                Row.of(Phrases.capital(SubsystemRow.name(m, e.getKey())), further(m, e.getValue())))
         .toList();
+  }
+
+  private static String further(Manuscript m, List<Check> checks) {
+    var named =
+        m.phrases()
+            .series(
+                checks.stream()
+                    .sorted(Comparator.comparing(UnseenPart::gravest).reversed())
+                    .limit(MOST_NAMED)
+                    .map(c -> c.guidance().title())
+                    .toList());
+    int more = checks.size() - MOST_NAMED;
+    var said = more > 0 ? m.words().count("further.more", more, named) : named;
+    return m.words().say("sentence", said);
+  }
+
+  private static FindingClass gravest(Check check) {
+    return check.outcomes().stream()
+        .map(Outcome::findingClass)
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
   }
 }

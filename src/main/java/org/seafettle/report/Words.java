@@ -2,8 +2,10 @@ package org.seafettle.report;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -27,7 +29,7 @@ public final class Words {
   private final Map<String, String> texts;
 
   /**
-   * @param locale the language, which also names the months
+   * @param locale the language
    * @param texts by key
    */
   public Words(Locale locale, Map<String, String> texts) {
@@ -54,6 +56,20 @@ public final class Words {
       throw new IllegalStateException("no words for " + key);
     }
     return ASKS.matcher(text).replaceAll(asked -> value(key, asked.group(1), values));
+  }
+
+  /** A text that need not be there, with its values put in. */
+  Optional<String> find(String key, String... values) {
+    return texts.containsKey(key) ? Optional.of(say(key, values)) : Optional.empty();
+  }
+
+  /**
+   * The names of the months, from January.
+   *
+   * @param key of a text with twelve names between commas
+   */
+  List<String> months(String key) {
+    return List.of(say(key).split("\\s*,\\s*"));
   }
 
   /** A text for a number of things, which is its first value. */

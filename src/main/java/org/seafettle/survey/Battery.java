@@ -35,6 +35,16 @@ public record Battery(
     return Kind.BATTERY;
   }
 
+  /** A battery that was fitted in another year is another battery. */
+  @Override
+  public boolean isSameAs(Component other) {
+    return other instanceof Battery battery
+        && id.equals(battery.id())
+        && (installed.isEmpty()
+            || battery.installed().isEmpty()
+            || installed.equals(battery.installed()));
+  }
+
   /** Whether an engine depends on it. */
   public boolean servesEngine(String engine) {
     return serves.isEmpty() || serves.contains(engine);

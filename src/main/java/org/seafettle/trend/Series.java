@@ -6,7 +6,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
+import org.seafettle.survey.Component;
+import org.seafettle.survey.Engine;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.Survey;
 
@@ -40,8 +44,10 @@ public record Series(String check, String on, String reading, List<Point> points
    *
    * @param date when
    * @param quantity as recorded
+   * @param hours on the meter of the engine then, where the reading is an engine's and they are
+   *     known
    */
-  public record Point(LocalDate date, Quantity quantity) {}
+  public record Point(LocalDate date, Quantity quantity, OptionalDouble hours) {}
 
   /** Every single reading that this survey and an earlier one both have. */
   public static List<Series> of(Survey survey, List<Survey> earlier) {
@@ -58,25 +64,30 @@ public record Series(String check, String on, String reading, List<Point> points
 
   private static Optional<Series> over(
       Survey survey, List<Survey> earlier, Finding finding, String reading) {
-    var points = new LinkedHashMap<LocalDate, Quantity>();
+    var points = new LinkedHashMap<LocalDate, Point>();
     for (var past : earlier) {
       if (sameComponent(past, survey, finding.on())) {
         past.finding(finding.check(), finding.on())
             .flatMap(f -> single(f, reading))
-            .ifPresent(q -> points.put(past.occasion().date(), q));
+            .ifPresent(q -> points.put(past.occasion().date(), point(past, finding.on(), q)));
       }
     }
     var now = single(finding, reading);
     if (points.isEmpty() || now.isEmpty()) {
       return Optional.empty();
     }
-    points.put(survey.occasion().date(), now.get());
+    points.put(survey.occasion().date(), point(survey, finding.on(), now.get()));
     return Optional.of(
-        new Series(
-            finding.check(),
-            finding.on(),
-            reading,
-            points.entrySet().stream().map(e -> new Point(e.getKey(), e.getValue())).toList()));
+        new Series(finding.check(), finding.on(), reading, List.copyOf(points.values())));
+  }
+
+  private static Point point(Survey survey, String on, Quantity quantity) {
+    var hours =
+        engine(survey.component(on))
+            .flatMap(Engine::hours)
+            .map(h -> OptionalDouble.of(h.in(MeasuredUnit.HOUR)))
+            .orElseGet(OptionalDouble::empty);
+    return new Point(survey.occasion().date(), quantity, hours);
   }
 
   private static Optional<Quantity> single(Finding finding, String reading) {
@@ -88,5 +99,9 @@ public record Series(String check, String on, String reading, List<Point> points
     return past.component(id)
         .filter(then -> now.component(id).filter(then::isSameAs).isPresent())
         .isPresent();
+  }
+
+  private static Optional<Engine> engine(Optional<Component> component) {
+    return component.filter(Engine.class::isInstance).map(Engine.class::cast);
   }
 }

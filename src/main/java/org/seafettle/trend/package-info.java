@@ -1,4 +1,6 @@
-/** What changed between seasons. */
+/**
+ * The same reading over the seasons: what changed, how fast, and whether chance would do as much.
+ */
 @NullMarked
 package org.seafettle.trend;
 

@@ -3,7 +3,6 @@ package org.seafettle.yard;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.stream.Collectors;
 import org.seafettle.assessment.ConditionWord;
 import org.seafettle.assessment.Grade;
@@ -15,32 +14,47 @@ record Figures(Words words) {
   private static final char NO_BREAK_SPACE = '\u00A0';
 
   String date(LocalDate date) {
-    return DateTimeFormatter.ofPattern(words.say("format.date-short"), words.locale())
-        .format(date)
+    var months = words.say("format.months-short").split("\\s*,\\s*");
+    return words
+        .say(
+            "format.date-short",
+            Integer.toString(date.getDayOfMonth()),
+            months[date.getMonthValue() - 1],
+            Integer.toString(date.getYear()),
+            two(date.getMonthValue()),
+            two(date.getDayOfMonth()))
         .replace(' ', NO_BREAK_SPACE);
+  }
+
+  private static String two(int number) {
+    return (number < 10 ? "0" : "") + number;
   }
 
   /** Empty where there are none. */
   String hours(Span hours) {
-    return hours.none() ? "" : fromTo("", decimal(hours.least()), decimal(hours.most()));
+    var least = decimal(hours.least());
+    var most = decimal(hours.most());
+    if (hours.none()) {
+      return "";
+    }
+    return least.equals(most)
+        ? least
+        : words.say("season.from-to", least, most).replace(' ', NO_BREAK_SPACE);
   }
 
   /** Each currency after the other, in whole units; empty where nothing is priced. */
   String money(Amounts amounts) {
     return amounts.byCurrency().entrySet().stream()
-        .map(
-            e ->
-                fromTo(
-                    e.getKey() + NO_BREAK_SPACE,
-                    whole(e.getValue().least()),
-                    whole(e.getValue().most())))
+        .map(e -> money(e.getKey(), whole(e.getValue().least()), whole(e.getValue().most())))
         .collect(Collectors.joining(words.say("list.between")));
   }
 
-  private String fromTo(String before, String least, String most) {
-    return least.equals(most)
-        ? before + least
-        : before + words.say("cost.from-to", least, most).replace(' ', NO_BREAK_SPACE);
+  private String money(String currency, String least, String most) {
+    var told =
+        least.equals(most)
+            ? words.say("format.money", currency, least)
+            : words.say("format.money-range", currency, least, most);
+    return told.replace(' ', NO_BREAK_SPACE);
   }
 
   private String decimal(BigDecimal number) {

@@ -2,6 +2,7 @@ package org.seafettle.yard;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
 import org.seafettle.assessment.Verdict;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
+import org.seafettle.report.Reminders;
 
 /**
  * The boats of a season.
@@ -109,6 +111,10 @@ public record Fleet(List<Surveyed> surveyed, List<Faulty> faulty) {
         states(subsystem).filter(s -> s.gravest() == FindingClass.OK && !s.enoughSeen()).count();
   }
 
+  boolean looksAt(Subsystem subsystem) {
+    return states(subsystem).findAny().isPresent();
+  }
+
   private Stream<Surveyed.State> states(Subsystem subsystem) {
     return surveyed.stream()
         .flatMap(s -> s.subsystems().stream())
@@ -121,6 +127,40 @@ public record Fleet(List<Surveyed> surveyed, List<Faulty> faulty) {
 
   public Amounts cost() {
     return surveyed.stream().map(Surveyed::cost).reduce(Amounts.NONE, Amounts::plus);
+  }
+
+  /**
+   * What falls due on all boats, each thing once: of two surveys of one boat the later one knows.
+   * Two boats that cannot be told apart keep both of theirs.
+   */
+  public List<Reminders> reminders() {
+    var latest = new TreeMap<String, LocalDate>();
+    for (var boat : surveyed) {
+      for (var reminder : boat.reminders().all()) {
+        latest.merge(reminder.key(), boat.boat().date(), Fleet::later);
+      }
+    }
+    var told = new HashSet<String>();
+    return surveyed.stream()
+        .map(
+            boat ->
+                new Reminders(
+                    boat.boat().name(),
+                    boat.boat().date(),
+                    boat.reminders().all().stream()
+                        .filter(r -> latest.get(r.key()).equals(boat.boat().date()))
+                        .map(r -> told.add(r.key()) ? r : apart(r, boat))
+                        .toList()))
+        .toList();
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
+  }
+
+  private static Reminders.Reminder apart(Reminders.Reminder reminder, Surveyed boat) {
+    return new Reminders.Reminder(
+        reminder.key() + "/" + boat.source(), reminder.day(), reminder.title(), reminder.text());
   }
 
   /** The day of the first survey. */

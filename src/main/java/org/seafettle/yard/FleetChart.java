@@ -13,7 +13,7 @@ import org.seafettle.report.Words;
  * How many boats have how grave a finding open in each subsystem.
  *
  * @param heads what the columns and the stretches stand for, gravest first
- * @param bars one for each subsystem
+ * @param bars one for each subsystem that any survey looks at
  */
 public record FleetChart(List<Head> heads, List<Bar> bars) {
 
@@ -63,7 +63,11 @@ public record FleetChart(List<Head> heads, List<Bar> bars) {
   static FleetChart of(Fleet fleet, Words words) {
     var heads = heads(words);
     return new FleetChart(
-        heads, Arrays.stream(Subsystem.values()).map(s -> bar(fleet, words, heads, s)).toList());
+        heads,
+        Arrays.stream(Subsystem.values())
+            .filter(fleet::looksAt)
+            .map(s -> bar(fleet, words, heads, s))
+            .toList());
   }
 
   private static List<FindingClass> classes() {

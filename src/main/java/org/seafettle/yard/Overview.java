@@ -3,6 +3,7 @@ package org.seafettle.yard;
 import java.util.List;
 import java.util.Map;
 import org.seafettle.assessment.Verdict;
+import org.seafettle.report.Paper;
 import org.seafettle.report.Words;
 
 /**
@@ -39,10 +40,16 @@ public record Overview(
    * @param title of the document
    * @param number of boats, for the head of the page
    * @param subject for the head of the page
+   * @param paper the sheet, as CSS names it
    * @param labels the texts of the template
    */
   public record Heading(
-      String language, String title, String number, String subject, Map<String, String> labels) {}
+      String language,
+      String title,
+      String number,
+      String subject,
+      String paper,
+      Map<String, String> labels) {}
 
   /**
    * What the season comes to.
@@ -128,7 +135,7 @@ public record Overview(
    *
    * @throws IllegalStateException where a text is missing from the words
    */
-  public static Overview of(Fleet fleet, Words words) {
+  public static Overview of(Fleet fleet, Words words, Paper paper) {
     var figures = new Figures(words);
     var lines = new OverviewLines(fleet, figures);
     return new Overview(
@@ -137,6 +144,7 @@ public record Overview(
             words.say("season.title"),
             words.count("season.boats", fleet.surveyed().size()),
             words.say("season.title"),
+            paper == Paper.A4 ? "A4" : "letter",
             words.labels()),
         lines.summary(),
         FleetChart.of(fleet, words),

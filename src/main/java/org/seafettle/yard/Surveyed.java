@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.EngineGrade;
@@ -12,6 +13,7 @@ import org.seafettle.assessment.Grade;
 import org.seafettle.assessment.Verdict;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
+import org.seafettle.report.Reminders;
 import org.seafettle.report.Report;
 import org.seafettle.report.TaskRow;
 import org.seafettle.survey.Purpose;
@@ -23,8 +25,9 @@ import org.seafettle.survey.Purpose;
  * @param report the file name of her report
  * @param boat what she is and when she was looked at
  * @param standing what the survey came to
- * @param subsystems each of the five, in their usual order
+ * @param subsystems those that were looked at, in their usual order
  * @param jobs what is to be done, the most urgent first
+ * @param reminders what falls due, and when
  */
 public record Surveyed(
     String source,
@@ -32,7 +35,8 @@ public record Surveyed(
     Particulars boat,
     Standing standing,
     List<State> subsystems,
-    List<Job> jobs)
+    List<Job> jobs,
+    Reminders reminders)
     implements Entry {
 
   public Surveyed {
@@ -81,7 +85,8 @@ public record Surveyed(
    *
    * @param file the name of its file
    */
-  public static Surveyed of(String source, String file, Assessment assessment, Report report) {
+  public static Surveyed of(
+      String source, String file, Assessment assessment, Report report, Reminders reminders) {
     var survey = assessment.survey();
     var occasion = survey.occasion();
     return new Surveyed(
@@ -96,8 +101,9 @@ public record Surveyed(
             occasion.by().name()),
         new Standing(
             assessment.verdict().readiness(), report.first().verdict().says(), weakest(assessment)),
-        Arrays.stream(Subsystem.values()).map(s -> state(assessment, s)).toList(),
-        jobs(assessment, report));
+        Arrays.stream(Subsystem.values()).flatMap(s -> state(assessment, s).stream()).toList(),
+        jobs(assessment, report),
+        reminders);
   }
 
   private static Grade weakest(Assessment assessment) {
@@ -107,20 +113,22 @@ public record Surveyed(
         .orElseThrow();
   }
 
-  private static State state(Assessment assessment, Subsystem subsystem) {
-    var gravest = FindingClass.OK;
-    boolean enough = true;
-    for (var engine : assessment.engines()) {
-      for (var graded : engine.subsystems()) {
-        if (graded.subsystem() == subsystem) {
-          enough &= graded.grade().graded();
-          for (var line : graded.ledger()) {
-            gravest = FindingClass.worse(gravest, line.result().counts());
-          }
-        }
-      }
-    }
-    return new State(subsystem, gravest, enough);
+  private static Optional<State> state(Assessment assessment, Subsystem subsystem) {
+    var graded =
+        assessment.engines().stream()
+            .flatMap(engine -> engine.subsystems().stream())
+            .filter(s -> s.subsystem() == subsystem)
+            .toList();
+    return graded.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new State(
+                subsystem,
+                graded.stream()
+                    .flatMap(s -> s.ledger().stream())
+                    .map(line -> line.result().counts())
+                    .reduce(FindingClass.OK, FindingClass::worse),
+                graded.stream().allMatch(s -> s.grade().graded())));
   }
 
   private static List<Job> jobs(Assessment assessment, Report report) {
@@ -134,6 +142,11 @@ public record Surveyed(
       jobs.add(Job.of(task, title, assessment.survey().prices()));
     }
     return jobs;
+  }
+
+  /** The same boat, her report under another name. */
+  public Surveyed under(String file) {
+    return new Surveyed(source, file, boat, standing, subsystems, jobs, reminders);
   }
 
   public Span hours() {

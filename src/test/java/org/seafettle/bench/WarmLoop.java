@@ -14,7 +14,7 @@ public final class WarmLoop {
   public static void main(String[] arguments) {
     int warmUp = 150;
     var times = new double[30];
-    var pipe = new Pipe(Templates.supplied(), Options.USUAL, false);
+    var pipe = new Pipe(Templates.supplied(), "en", Options.USUAL, false);
     for (int i = -warmUp; i < times.length; i++) {
       long start = System.nanoTime();
       pipe.make(Path.of(arguments[0]), step -> {});

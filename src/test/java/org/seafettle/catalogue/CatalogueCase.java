@@ -116,26 +116,34 @@ record CatalogueCase(Check check, JsonNode fields) {
     return survey;
   }
 
-  private static ObjectNode base() throws IOException {
+  static ObjectNode base() throws IOException {
     try (var in = CatalogueCase.class.getResourceAsStream("base-survey.json")) {
       return (ObjectNode) JSON.readTree(in);
     }
   }
 
-  private String on() {
+  String on() {
     return expects("on").orElseGet(() -> usual(check.on()));
   }
 
   private ObjectNode document() throws IOException {
     var survey = base();
     fit((ObjectNode) survey.at("/engines/0"), (ObjectNode) survey.at("/batteries/0"));
-    if (fields.has("survey")) {
-      lay(survey, (ObjectNode) fields.get("survey"));
-    }
-    var finding = survey.withArray("findings").addObject();
-    finding.put("check", check.id()).put("on", on());
-    finding.setAll((ObjectNode) fields.path("finding").deepCopy());
+    lay(survey, facts());
+    survey.withArray("findings").add(finding());
     return survey;
+  }
+
+  /** What it says of the boat beyond {@code base-survey.json}. */
+  ObjectNode facts() {
+    return fields.has("survey") ? fields.get("survey").deepCopy() : JSON.createObjectNode();
+  }
+
+  /** What was found, as a survey says it. */
+  ObjectNode finding() {
+    var finding = JSON.createObjectNode().put("check", check.id()).put("on", on());
+    finding.setAll((ObjectNode) fields.path("finding").deepCopy());
+    return finding;
   }
 
   private void fit(ObjectNode engine, ObjectNode battery) {
@@ -151,7 +159,7 @@ record CatalogueCase(Check check, JsonNode fields) {
         .ifPresent(chemistry -> battery.put("chemistry", chemistry.word()));
   }
 
-  private static void lay(ObjectNode below, ObjectNode above) {
+  static void lay(ObjectNode below, ObjectNode above) {
     above
         .fieldNames()
         .forEachRemaining(name -> below.set(name, laid(below.path(name), above.get(name))));

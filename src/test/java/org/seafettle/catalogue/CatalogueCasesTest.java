@@ -2,23 +2,21 @@ package org.seafettle.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assertions.assertAll;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicContainer;
-import org.junit.jupiter.api.DynamicNode;
-import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.json.CatalogueReader;
 
@@ -27,9 +25,21 @@ class CatalogueCasesTest {
 
   private static final Catalogue CATALOGUE = CatalogueReader.supplied();
 
-  @TestFactory
-  Stream<DynamicNode> every_check_gives_what_its_cases_say() {
-    return CATALOGUE.checks().stream().map(CatalogueCasesTest::cases);
+  static List<String> checks() {
+    return List.copyOf(CATALOGUE.byId().keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void a_check_gives_what_its_cases_say(String id) {
+    var check = CATALOGUE.check(id).orElseThrow();
+    var results = new LinkedHashMap<CatalogueCase, CatalogueCase.Result>();
+    CatalogueCase.of(check).forEach(c -> results.put(c, c.run(CATALOGUE)));
+    assertAll(
+        results.entrySet().stream()
+            .<Executable>map(
+                r -> () -> assertAll(r.getKey().says(), () -> holds(r.getKey(), r.getValue()))));
+    complete(check, List.copyOf(results.values()));
   }
 
   @Test
@@ -42,18 +52,6 @@ class CatalogueCasesTest {
           .as("a file of cases is named by the id of its check")
           .containsAll(named);
     }
-  }
-
-  private static DynamicNode cases(Check check) {
-    var results = new LinkedHashMap<CatalogueCase, CatalogueCase.Result>();
-    CatalogueCase.of(check).forEach(c -> results.put(c, c.run(CATALOGUE)));
-    var tests = new ArrayList<DynamicNode>();
-    results.forEach(
-        (c, result) -> tests.add(DynamicTest.dynamicTest(c.says(), () -> holds(c, result))));
-    tests.add(
-        DynamicTest.dynamicTest(
-            "nothing is forgotten", () -> complete(check, List.copyOf(results.values()))));
-    return DynamicContainer.dynamicContainer(check.id(), tests);
   }
 
   private static void complete(Check check, List<CatalogueCase.Result> results) {

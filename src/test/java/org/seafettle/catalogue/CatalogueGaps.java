@@ -118,7 +118,8 @@ final class CatalogueGaps {
   private boolean near(double value, double edge) {
     boolean computed =
         check.criterion() instanceof Criterion.Derived || check.criterion() instanceof Interval;
-    return Math.abs(value - edge) <= (computed ? NEAR : 1e-9) * Math.max(1, Math.abs(edge));
+    double size = edge == 0 ? 1 : Math.max(0.1, Math.abs(edge));
+    return Math.abs(value - edge) <= (computed ? NEAR : 1e-9) * size;
   }
 
   private static Optional<Sighting.Seen> seen(CatalogueCase.Result.Look look) {

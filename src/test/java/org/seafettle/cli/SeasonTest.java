@@ -77,7 +77,8 @@ class SeasonTest {
     assertThat(run.code()).isEqualTo(3);
     assertThat(run.err()).contains("broken\n").contains("11 made, 0 unchanged, 1 failed, ");
     assertThat(run.out().lines().map(line -> Path.of(line).getFileName().toString()))
-        .containsExactly("season-overview.pdf", "season-work.csv", "season-work.json");
+        .containsExactly(
+            "season-overview.pdf", "season-work.csv", "season-work.json", "season-calendar.ics");
   }
 
   @Test

@@ -23,6 +23,7 @@ final class Families {
     FuelFamilies.addTo(families);
     PowerheadFamilies.addTo(families);
     JudgementFamilies.addTo(families);
+    TrendFamilies.addTo(families);
     return families;
   }
 
@@ -38,8 +39,13 @@ final class Families {
     }
   }
 
+  /** The family of a row: its id without the number. */
+  static String family(String id) {
+    return id.substring(0, id.lastIndexOf('-'));
+  }
+
   Function<Inputs, String> of(String id) {
-    var formula = byFamily.get(id.substring(0, id.lastIndexOf('-')));
+    var formula = byFamily.get(family(id));
     if (formula == null) {
       throw new AssertionError("no formula is named for " + id);
     }

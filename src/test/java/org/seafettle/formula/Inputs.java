@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** The inputs of one check value: {@code name=value;name=value}, the units in the names. */
+/**
+ * The inputs of one check value: {@code name=value;name=value}, the units in the names. A name
+ * alone names data.
+ */
 final class Inputs {
 
   private final Map<String, String> values;
@@ -24,7 +27,7 @@ final class Inputs {
     var values = new LinkedHashMap<String, String>();
     for (var pair : written.equals("-") ? new String[0] : written.split(";")) {
       var parts = pair.split("=", 2);
-      values.put(parts[0], parts[1]);
+      values.put(parts[0], parts.length == 1 ? "" : parts[1]);
     }
     return new Inputs(values, formula);
   }

@@ -3,11 +3,17 @@ package org.seafettle.formula;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.seafettle.assessment.Scoring;
+import org.seafettle.catalogue.Criterion;
+import org.seafettle.catalogue.Propagation;
 import org.seafettle.formula.conformity.Conformity;
 import org.seafettle.formula.conformity.Side;
 import org.seafettle.formula.time.DueDate;
 import org.seafettle.formula.time.Season;
 import org.seafettle.formula.time.ServiceInterval;
+import org.seafettle.json.CatalogueReader;
 
 /** SC: readings against limits, and due dates. */
 final class JudgementFamilies {
@@ -22,6 +28,31 @@ final class JudgementFamilies {
         "SC-G8P",
         in -> Conformity.probability(in.number("y"), in.number("u"), in.number("T"), Side.AT_MOST));
     f.words("SC-DUE", JudgementFamilies::due);
+    f.number("SC-GUM", JudgementFamilies::combined);
+    f.number("SC-PCI", in -> Scoring.index(numbers(in.text("deducts")).boxed().toList()));
+    f.words("EL-DROP", in -> judged("positive-cable-drop", in.number("V")));
+  }
+
+  private static DoubleStream numbers(String written) {
+    return Stream.of(written.split(" ")).mapToDouble(Double::parseDouble);
+  }
+
+  private static double combined(Inputs in) {
+    return in.has("u")
+        ? Propagation.ofSum(numbers(in.text("u")).toArray())
+        : Propagation.ofSum(1.44 * 0.19, 1.44 * 0.11);
+  }
+
+  /** The class that the supplied catalogue gives a reading that lies between limits or on one. */
+  private static String judged(String id, double value) {
+    var check = CatalogueReader.supplied().check(id).orElseThrow();
+    var steps = ((Criterion.Scale) check.criterion()).limits().steps().cases().get(0).value();
+    var name = steps.names().get(steps.below(value));
+    return check.outcomes().stream()
+        .filter(o -> o.name().equals(name))
+        .map(o -> o.findingClass().word())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double probability(Inputs in) {

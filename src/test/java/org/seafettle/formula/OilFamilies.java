@@ -1,5 +1,8 @@
 package org.seafettle.formula;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.seafettle.formula.engine.SealedCase;
@@ -57,6 +60,11 @@ final class OilFamilies {
   private static double seawater(Inputs in) {
     if (in.asks("Na/K")) {
       return new SaltMarkers(in.number("Na"), in.number("K")).sodiumOverPotassium();
+    }
+    if (in.asks("Na/Mg")) {
+      double magnesium = new SaltMarkers(in.number("Na"), 0).expectedMagnesiumPpm();
+      assertThat(magnesium).isCloseTo(in.number("Mg"), within(1e-9));
+      return in.number("Na") / magnesium;
     }
     var markers = new SaltMarkers(SaltMarkers.aboveNewOil(in.number("Na"), in.number("Na_new")), 0);
     if (in.asks("expected K")) {

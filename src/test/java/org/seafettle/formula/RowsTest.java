@@ -20,7 +20,15 @@ class RowsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {-0.001, 30.001, Double.NaN, Double.POSITIVE_INFINITY})
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void what_is_no_number_has_no_place_in_a_table(double x) {
+    assertThatThrownBy(() -> ROWS.at(x))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("comes out as no number");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.001, 30.001})
   void beyond_the_rows_nothing_is_said(double x) {
     assertThatThrownBy(() -> ROWS.at(x))
         .isInstanceOf(Refused.class)
@@ -42,12 +50,21 @@ class RowsTest {
 
   @Test
   void a_table_cannot_be_changed_from_outside() {
-    ROWS.cells()[1] = 99;
-    assertThat(ROWS.at(0)).isEqualTo(8.5);
+    var given = new double[] {0, 8.5, 10, 9.5};
+    var rows = new Rows("A temperature", "°C", given);
+    given[1] = 99;
+    rows.cells()[1] = 99;
+    assertThat(rows.at(0)).isEqualTo(8.5);
   }
 
   @ParameterizedTest
-  @CsvSource({"0, false, true", "1, true, true", "-1, false, false", "NaN, false, false"})
+  @CsvSource({
+    "0, false, true",
+    "1, true, true",
+    "-1, false, false",
+    "NaN, false, false",
+    "Infinity, false, false"
+  })
   void zero_is_not_negative_but_not_positive_either(
       double value, boolean positive, boolean notNegative) {
     assertThat(accepted(() -> Validity.positive("A length", value, "m"))).isEqualTo(positive);

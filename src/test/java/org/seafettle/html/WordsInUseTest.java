@@ -87,6 +87,14 @@ class WordsInUseTest {
           "zone.1",
           "zone.2",
           "zone.3",
+          // Phrases: dates
+          "format.date",
+          "format.date-short",
+          "format.months",
+          "format.months-short",
+          // Pipe: what stands inside the file
+          "attached.survey",
+          "attached.assessment",
           // ReadingScale: what an interval is counted in
           "interval.months",
           "interval.hours");
@@ -110,6 +118,9 @@ class WordsInUseTest {
         .flatMap(r -> Stream.of(1, 2, 3).map(r::group))
         .filter(g -> g != null)
         .forEach(g -> asked.add("row." + g));
+    FormulaWords.rules().forEach(rule -> asked.add("rule." + rule));
+    FormulaWords.quantities().forEach(quantity -> asked.add("computed." + quantity));
+    FormulaWords.facts().forEach(fact -> asked.add("fact." + fact));
     var templates = texts(Path.of("templates"), ".ftlh");
     find(LABEL, templates).forEach(k -> asked.add("page." + k));
     find(LABEL_ARGUMENT, templates).forEach(k -> asked.add("page." + k));
@@ -148,6 +159,18 @@ class WordsInUseTest {
     var there = Templates.supplied().words("en").keys();
     assertThat(asked()).as("asked for").isSubsetOf(there);
     assertThat(there).as("there").isSubsetOf(asked());
+  }
+
+  @Test
+  void a_formula_that_the_catalogue_reaches_refuses_in_words_that_a_report_can_tell()
+      throws IOException {
+    assertThat(FormulaWords.reachable()).isNotEmpty();
+    FormulaWords.reachable()
+        .forEach(
+            (file, source) ->
+                assertThat(source)
+                    .as(file + " refuses with a sentence: use DoesNotHold.because, with its word")
+                    .doesNotContain("Refused.because"));
   }
 
   @Test

@@ -5,12 +5,14 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
@@ -83,22 +85,39 @@ public final class Printed implements AutoCloseable {
    */
   public List<String> readAloud() {
     var spoken = new ArrayList<String>();
-    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), spoken);
+    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), spoken, false);
     return spoken;
+  }
+
+  /**
+   * What the eye reads, in the order of the structure: as {@link #readAloud}, but of a link its own
+   * words, and of a table's head that each page repeats only one.
+   */
+  public List<String> words() {
+    var words = new ArrayList<String>();
+    readAloud(document.getDocumentCatalog().getStructureTreeRoot(), null, marked(), words, true);
+    return words;
   }
 
   private static void readAloud(
       PDStructureNode node,
       @Nullable PDPage page,
       Map<PDPage, Map<Integer, String>> marked,
-      List<String> spoken) {
-    if (node instanceof PDStructureElement element && element.getAlternateDescription() != null) {
+      List<String> spoken,
+      boolean asWritten) {
+    if (node instanceof PDStructureElement element
+        && element.getAlternateDescription() != null
+        && !(asWritten && "Link".equals(element.getStructureType()))) {
       spoken.add(element.getAlternateDescription());
       return;
     }
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
-        readAloud(element, element.getPage() == null ? page : element.getPage(), marked, spoken);
+        var at = element.getPage() == null ? page : element.getPage();
+        var words = new ArrayList<String>();
+        readAloud(element, at, marked, words, asWritten);
+        boolean repeated = asWritten && "TH".equals(element.getStructureType());
+        spoken.addAll(repeated ? words.stream().distinct().toList() : words);
       } else if (kid instanceof PDMarkedContentReference reference) {
         spoken.add(text(marked, reference.getPage(), reference.getMCID()));
       } else if (kid instanceof Integer number) {
@@ -133,6 +152,68 @@ public final class Printed implements AutoCloseable {
   private static String text(PDMarkedContent content) {
     return content.getContents().stream()
         .map(part -> part instanceof TextPosition glyph ? glyph.getUnicode() : "")
+        .collect(Collectors.joining());
+  }
+
+  /** A glyph on paper: its box in points from the left and the top. */
+  private record Glyph(String text, float x, float y, float width) {}
+
+  private List<Glyph> glyphs(int page) {
+    var glyphs = new ArrayList<Glyph>();
+    try {
+      var stripper =
+          new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition at) {
+              if (!at.getUnicode().isBlank()) {
+                glyphs.add(
+                    new Glyph(
+                        at.getUnicode(), at.getXDirAdj(), at.getYDirAdj(), at.getWidthDirAdj()));
+              }
+            }
+          };
+      stripper.setStartPage(page);
+      stripper.setEndPage(page);
+      stripper.getText(document);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return glyphs;
+  }
+
+  /** The lines of a page of which a part lies less than so many millimetres from its sides. */
+  public Set<String> outsideMargins(int page, float millimetres) {
+    float margin = millimetres * 72 / 25.4f - 0.5f;
+    float right = document.getPage(page - 1).getMediaBox().getWidth() - margin;
+    var glyphs = glyphs(page);
+    return glyphs.stream()
+        .filter(g -> g.x() < margin || g.x() + g.width() > right)
+        .map(g -> line(glyphs, g))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The lines of a page in which one letter is printed on another. */
+  public Set<String> overprinted(int page) {
+    var glyphs = glyphs(page);
+    var lines = new TreeMap<Integer, List<Glyph>>();
+    glyphs.forEach(g -> lines.computeIfAbsent(Math.round(g.y()), y -> new ArrayList<>()).add(g));
+    var found = new TreeSet<String>();
+    for (var line : lines.values()) {
+      line.sort(Comparator.comparing(Glyph::x));
+      for (int i = 1; i < line.size(); i++) {
+        var before = line.get(i - 1);
+        if (before.x() + before.width() > line.get(i).x() + 1) {
+          found.add(line(glyphs, before));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static String line(List<Glyph> glyphs, Glyph on) {
+    return glyphs.stream()
+        .filter(g -> Math.abs(g.y() - on.y()) < 1)
+        .map(Glyph::text)
         .collect(Collectors.joining());
   }
 

@@ -59,10 +59,11 @@ class ReportTest {
   void a_reading_keeps_its_digits_and_does_not_break_from_its_unit() {
     var battery =
         finding(report("pre-purchase", 0), "Start-port battery: a battery that is nearly flat");
-    assertThat(battery.scaleCaption())
+    assertThat(battery.drawing().caption())
         .contains("State of charge 18.3\u00a0±\u00a04.2\u00a0%")
         .contains("voltage 11.92\u00a0±\u00a00.05\u00a0V");
-    assertThat(battery.scale().orElseThrow().says()).contains("limits 25\u00a0% and 75\u00a0%");
+    assertThat(battery.drawing().scale().orElseThrow().says())
+        .contains("limits 25\u00a0% and 75\u00a0%");
   }
 
   @Test
@@ -137,7 +138,7 @@ class ReportTest {
   }
 
   @Test
-  void us_units_are_told_in_us_units_and_the_readings_annexe_keeps_those_of_the_survey() {
+  void us_units_are_told_in_us_units_and_a_reading_keeps_beside_it_how_it_was_recorded() {
     var us =
         report(
             SedgeWarbler.assessment("pre-purchase", 0), new Options(Units.US, Paper.LETTER, false));
@@ -147,7 +148,7 @@ class ReportTest {
     assertThat(us.first().engines().get(0).plate()).contains("114\u00a0hp");
     assertThat(us.annexe().evidence().readings())
         .extracting(EvidencePart.Reading::values)
-        .contains("11\u00a0°C");
+        .contains("52\u00a0°F (recorded 11\u00a0°C)", "11.92\u00a0±\u00a00.05\u00a0V");
   }
 
   @Test

@@ -10,10 +10,14 @@ import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.catalogue.Who;
+import org.seafettle.report.Reminders;
+import org.seafettle.report.Reminders.Reminder;
 import org.seafettle.survey.Purpose;
 
 /** Boats for the tests, each as short as can be. */
 public final class Boats {
+
+  private static final LocalDate DAY = LocalDate.parse("2026-10-17");
 
   private Boats() {}
 
@@ -21,14 +25,14 @@ public final class Boats {
     return new Surveyed(
         "folder of " + name,
         name.toLowerCase(java.util.Locale.ROOT) + ".pdf",
-        new Surveyed.Particulars(
-            name, "", "S-1", Purpose.SEASON_END, LocalDate.parse("2026-10-17"), "Ida Holm"),
+        new Surveyed.Particulars(name, "", "S-1", Purpose.SEASON_END, DAY, "Ida Holm"),
         new Surveyed.Standing(
             readiness, List.of("What she is fit for."), new Grade(index, index, 1, true)),
         Arrays.stream(Subsystem.values())
             .map(s -> new Surveyed.State(s, FindingClass.OK, true))
             .toList(),
-        List.of(jobs));
+        List.of(jobs),
+        new Reminders(name, DAY, List.of(new Reminder("due " + name, DAY, "Due", "Look."))));
   }
 
   public static Job job(String hours, String price, String... parts) {

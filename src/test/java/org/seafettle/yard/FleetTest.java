@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Verdict.Readiness;
+import org.seafettle.catalogue.Subsystem;
 import org.seafettle.html.Templates;
+import org.seafettle.report.Paper;
+import org.seafettle.report.Reminders.Reminder;
 
 class FleetTest {
 
@@ -58,6 +61,18 @@ class FleetTest {
   }
 
   @Test
+  void no_two_reminders_of_a_season_are_alike_and_none_is_lost() {
+    var twice =
+        Fleet.of(
+            List.of(
+                boat("Dunlin", Readiness.READY, 100).under("x.pdf"),
+                boat("Dunlin", Readiness.READY, 90)));
+    assertThat(twice.reminders().stream().flatMap(r -> r.all().stream()).map(Reminder::key))
+        .hasSize(2)
+        .doesNotHaveDuplicates();
+  }
+
+  @Test
   void each_currency_is_summed_by_itself() {
     var dollars = Amounts.of("USD", BigDecimal.ONE, BigDecimal.TEN);
     assertThat(euro("5").plus(dollars).plus(euro("6")).byCurrency())
@@ -67,7 +82,7 @@ class FleetTest {
 
   @Test
   void the_overview_tells_every_boat_every_part_and_every_fault() {
-    var overview = Overview.of(Fleet.of(ALL), Templates.supplied().words("en"));
+    var overview = Overview.of(Fleet.of(ALL), Templates.supplied().words("en"), Paper.A4);
     assertThat(overview.boats())
         .extracting(Overview.Line::name)
         .containsExactly("Pipit", "Curlew", "Dunlin");
@@ -88,7 +103,7 @@ class FleetTest {
   @Test
   void every_bar_of_the_chart_counts_every_boat_and_says_so_in_words() {
     var chart = FleetChart.of(Fleet.of(ALL), Templates.supplied().words("en"));
-    assertThat(chart.bars()).hasSize(5);
+    assertThat(chart.bars()).hasSize(Subsystem.values().length);
     assertThat(chart.bars())
         .allSatisfy(
             bar -> {
@@ -101,7 +116,8 @@ class FleetTest {
 
   @Test
   void a_fleet_without_a_single_usable_survey_still_has_an_overview() {
-    var overview = Overview.of(Fleet.of(List.of(BROKEN)), Templates.supplied().words("en"));
+    var overview =
+        Overview.of(Fleet.of(List.of(BROKEN)), Templates.supplied().words("en"), Paper.A4);
     assertThat(overview.boats()).isEmpty();
     assertThat(overview.summary().period()).isEqualTo("No survey could be used.");
   }

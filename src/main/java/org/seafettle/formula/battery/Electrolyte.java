@@ -2,9 +2,9 @@ package org.seafettle.formula.battery;
 
 import java.util.Collections;
 import java.util.List;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Rows;
 import org.seafettle.formula.Validity;
-import org.seafettle.problem.Refused;
 
 /** The acid of a flooded lead-acid battery: its specific gravity and what that says. */
 public final class Electrolyte {
@@ -93,7 +93,8 @@ public final class Electrolyte {
   /** The largest difference between cells. */
   public static double cellSpread(List<Double> gravities) {
     if (gravities.size() < 2) {
-      throw Refused.because("A spread needs at least two cells.", "Read every cell.");
+      throw DoesNotHold.because(
+          "too-few-cells", "A spread needs at least two cells.", "Read every cell.");
     }
     gravities.forEach(Electrolyte::gravity);
     return Collections.max(gravities) - Collections.min(gravities);

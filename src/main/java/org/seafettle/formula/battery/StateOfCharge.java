@@ -1,5 +1,6 @@
 package org.seafettle.formula.battery;
 
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Rows;
 import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
@@ -41,7 +42,8 @@ public record StateOfCharge(double atLeastPercent, double atMostPercent) {
     Validity.within("A battery temperature", temperatureC, 0, 40, "°C");
     Validity.within(VOLTS + " of a 12 V battery", volts, 0, 13.5, "V");
     if (!(restedHours >= 1)) {
-      throw Refused.because(
+      throw DoesNotHold.because(
+          "not-rested",
           "The battery has rested for less than an hour; the surface charge still shows.",
           "Let it rest for at least 6 h, better 24 h, with everything off, and read it again.");
     }
@@ -50,7 +52,8 @@ public record StateOfCharge(double atLeastPercent, double atMostPercent) {
       case AGM -> volts < 12.0 ? new StateOfCharge(0, 25) : exactly(AGM.atOrNearestEnd(volts));
       case GEL -> volts >= GEL_FULL_V ? exactly(100) : new StateOfCharge(0, 100);
       case LITHIUM_IRON_PHOSPHATE ->
-          throw Refused.because(
+          throw DoesNotHold.because(
+              "lithium-voltage",
               "The voltage of a lithium iron phosphate battery does not show its charge.",
               "Read the charge from the battery's own monitor.");
     };

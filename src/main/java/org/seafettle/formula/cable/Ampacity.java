@@ -1,8 +1,8 @@
 package org.seafettle.formula.cable;
 
 import java.util.Map;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
-import org.seafettle.problem.Refused;
 
 /**
  * The amperes that a copper conductor may carry: 33 CFR 183.425, table 5, with its notes 1 (engine
@@ -77,7 +77,8 @@ public final class Ampacity {
         return i;
       }
     }
-    throw Refused.because(
+    throw DoesNotHold.because(
+        "no-such-insulation",
         "The table has no column for insulation rated " + insulationC + " °C.",
         "Read the rating on the wire: 60, 75, 80, 90, 105, 125 or 200 °C; where it cannot be read"
             + " take 60 °C.");

@@ -2,6 +2,7 @@ package org.seafettle.formula.cable;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
 
@@ -50,13 +51,52 @@ public enum Gauge {
         .findFirst()
         .orElseThrow(
             () ->
-                Refused.because(
+                DoesNotHold.because(
+                    "no-such-gauge",
                     "There is no wire size \"" + label + "\" AWG in the tables.",
                     "Write one of: "
                         + Arrays.stream(values())
                             .map(Gauge::label)
                             .collect(Collectors.joining(", "))
                         + "."));
+  }
+
+  /**
+   * The size of a number: 18 down to 1, and 0, -1, -2, -3 for 1/0, 2/0, 3/0, 4/0.
+   *
+   * @throws Refused where no such size is listed
+   */
+  public static Gauge ofNumber(double number) {
+    return Arrays.stream(values())
+        .filter(gauge -> gauge.number == number)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                DoesNotHold.because(
+                    "no-such-gauge",
+                    "There is no wire of that AWG number in the tables.",
+                    "Give 18, 16, 14, 12, 10, 8, 6, 4, 3, 2 or 1, or 0, -1, -2, -3 for 1/0 to"
+                        + " 4/0."));
+  }
+
+  /**
+   * The largest size whose copper is no more than that of a metric wire, so that a table of sizes
+   * never promises it too much.
+   *
+   * @param squareMillimetres its nominal area, from 0.75 mm2, which is sold as the nearest to 18
+   */
+  public static Gauge notAbove(double squareMillimetres) {
+    Validity.within("A wire's area", squareMillimetres, 0.75, 200, "mm²");
+    double circularMils = circularMils(squareMillimetres);
+    return Arrays.stream(values())
+        .filter(gauge -> gauge.circularMils() <= circularMils)
+        .reduce((smaller, larger) -> larger)
+        .orElse(AWG_18);
+  }
+
+  /** Circular mils of an area: a mil is 0.0254 mm. */
+  public static double circularMils(double squareMillimetres) {
+    return squareMillimetres / (Math.PI / 4 * 0.0254 * 0.0254);
   }
 
   public String label() {

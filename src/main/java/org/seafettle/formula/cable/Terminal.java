@@ -12,6 +12,7 @@ import static org.seafettle.formula.cable.Gauge.AWG_4;
 
 import java.util.Map;
 import java.util.Optional;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
 
@@ -55,7 +56,8 @@ public final class Terminal {
     return Optional.ofNullable(CRIMP_POUNDS.get(gauge))
         .orElseThrow(
             () ->
-                Refused.because(
+                DoesNotHold.because(
+                    "no-crimp-figure",
                     "No verified crimp pull is known for " + gauge.label() + " AWG.",
                     "Take the figure from the terminal maker's data sheet."));
   }

@@ -31,7 +31,7 @@ public final class Conformity {
     if (excess <= slack) {
       return Verdict.CONDITIONAL_PASS;
     }
-    return excess <= expanded + slack && expanded > 0 ? Verdict.CONDITIONAL_FAIL : Verdict.FAIL;
+    return excess <= expanded + slack ? Verdict.CONDITIONAL_FAIL : Verdict.FAIL;
   }
 
   /**

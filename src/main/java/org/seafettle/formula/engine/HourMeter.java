@@ -14,8 +14,19 @@ public final class HourMeter {
 
   /** Whether control unit and panel differ by more than 5 h and 5 % of the larger. */
   public static boolean metersDisagree(double controlUnitHours, double panelHours) {
+    return disagreement(controlUnitHours, panelHours) > 1;
+  }
+
+  /**
+   * How far control unit and panel differ over what is allowed: the larger of 5 h and 5 % of the
+   * larger of both.
+   *
+   * @param controlUnitHours 0 to 30,000 h
+   * @param panelHours 0 to 30,000 h
+   */
+  public static double disagreement(double controlUnitHours, double panelHours) {
     double larger = Math.max(hours(controlUnitHours), hours(panelHours));
-    return Math.abs(controlUnitHours - panelHours) > Math.max(5, 0.05 * larger);
+    return Math.abs(controlUnitHours - panelHours) / Math.max(5, 0.05 * larger);
   }
 
   /** Whether the meter shows less than at an earlier survey: replaced, reset or misread. */

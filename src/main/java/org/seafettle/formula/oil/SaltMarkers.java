@@ -19,6 +19,9 @@ public record SaltMarkers(double sodiumPpm, double potassiumPpm) {
 
   private static final double SEA_MAGNESIUM = 1284;
 
+  /** Potassium above which coolant is suspected, ppm; a program default. */
+  private static final double COOLANT_POTASSIUM = 20;
+
   public SaltMarkers {
     Validity.within("A sodium content above the new oil's", sodiumPpm, 0, 20_000, "ppm");
     Validity.within("A potassium content", potassiumPpm, 0, 5000, "ppm");
@@ -71,13 +74,18 @@ public record SaltMarkers(double sodiumPpm, double potassiumPpm) {
     return sodiumPpm / potassiumPpm;
   }
 
+  /** Whether either of them is above what an engine shows without any salt from outside. */
+  public boolean raised(Engine engine) {
+    return sodiumPpm > engine.sodiumPpm || potassiumPpm > COOLANT_POTASSIUM;
+  }
+
   /**
    * Sea water where sodium is raised, at least twenty times the potassium, and there is no glycol;
    * coolant where there is glycol, or potassium above 20 ppm and more than a tenth of the sodium;
    * else undetermined. A program default on published signatures.
    */
   public Origin origin(boolean glycol, Engine engine) {
-    if (glycol || (potassiumPpm > 20 && sodiumOverPotassium() < 10)) {
+    if (glycol || (potassiumPpm > COOLANT_POTASSIUM && sodiumOverPotassium() < 10)) {
       return Origin.COOLANT;
     }
     return sodiumPpm > engine.sodiumPpm && sodiumOverPotassium() >= 20

@@ -7,6 +7,12 @@ public final class Delivery {
 
   private Delivery() {}
 
+  /**
+   * The share of its rating that a pump really moves where nobody measured it: half, after hose,
+   * lift and sagging volts (Ocean Navigator, June 2021, secondary; as a rule a program default).
+   */
+  public static final double USUAL_SHARE = 0.5;
+
   /** Flow from a bucket test, {@code V/t}: litres in seconds give litres a minute. */
   public static double litresPerMinute(double litres, double seconds) {
     return 60

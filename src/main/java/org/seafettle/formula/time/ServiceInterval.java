@@ -2,6 +2,7 @@ package org.seafettle.formula.time;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
 
@@ -36,7 +37,8 @@ public record ServiceInterval(double hours, int months) {
   /** The same for what falls due on the calendar alone. */
   public static double usedByCalendar(LocalDate serviced, LocalDate surveyed, int months) {
     if (serviced.isAfter(surveyed)) {
-      throw Refused.because(
+      throw DoesNotHold.because(
+          "service-after-survey",
           "The service of " + serviced + " lies after the survey of " + surveyed + ".",
           "Check both dates.");
     }

@@ -28,6 +28,7 @@ class ElectrolyteTest {
     double spread = Electrolyte.cellSpread(List.of(1.265, 1.240, 1.260, 1.262, 1.255, 1.261));
     assertThat(spread).isCloseTo(0.025, within(1e-9));
     assertThat(Electrolyte.spreadRejects(spread)).isFalse();
+    assertThat(Electrolyte.cellSpread(List.of(1.265, 1.240))).isCloseTo(0.025, within(1e-9));
     assertThatThrownBy(() -> Electrolyte.cellSpread(List.of(1.265))).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Electrolyte.cellSpread(List.of(1.265, 1265.0)))
         .isInstanceOf(Refused.class);

@@ -38,6 +38,20 @@ class CableTest {
     assertThatThrownBy(() -> Ampacity.bundleFactor(0)).isInstanceOf(Refused.class);
   }
 
+  /** Heat flows with the difference of temperatures; the law prints two digits and no reason. */
+  @ParameterizedTest
+  @ValueSource(ints = {60, 75, 80, 90, 105, 125})
+  void the_factor_of_the_engine_space_is_that_of_air_at_50_instead_of_30_degrees(int rating) {
+    assertThat(Ampacity.engineSpaceFactor(rating))
+        .isCloseTo(Math.sqrt((rating - 50.0) / (rating - 30.0)), within(0.007));
+  }
+
+  @Test
+  void a_wire_of_exactly_the_required_area_is_large_enough() {
+    assertThat(WireTable.NOMINAL.smallest(1600)).isEqualTo(Gauge.AWG_18);
+    assertThat(WireTable.NOMINAL.smallest(1601)).isEqualTo(Gauge.AWG_16);
+  }
+
   @Test
   void the_largest_fuse_depends_on_the_voltage() {
     assertThat(Overcurrent.largestAmperes(60, 12)).isEqualTo(90);

@@ -44,6 +44,18 @@ class ConformityTest {
   }
 
   @Test
+  void a_reading_of_nothing_keeps_a_limit_of_nothing() {
+    assertThat(Conformity.verdict(0, 0, 0, Side.AT_MOST)).isEqualTo(Verdict.PASS);
+    assertThat(Conformity.verdict(0, 1, 0, Side.AT_MOST)).isEqualTo(Verdict.CONDITIONAL_PASS);
+  }
+
+  @Test
+  void what_binary_fractions_add_to_a_large_reading_does_not_break_its_limit() {
+    assertThat(Conformity.verdict(100000.00000001, 0, 100000, Side.AT_MOST))
+        .isEqualTo(Verdict.PASS);
+  }
+
+  @Test
   void without_uncertainty_there_is_only_pass_and_fail() {
     assertThat(Conformity.verdict(2.0, 0, 2.0, Side.AT_MOST)).isEqualTo(Verdict.PASS);
     assertThat(Conformity.verdict(2.1, 0, 2.0, Side.AT_MOST)).isEqualTo(Verdict.FAIL);

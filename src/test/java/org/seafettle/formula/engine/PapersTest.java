@@ -54,6 +54,7 @@ class PapersTest {
     "612, 617, false", // 5 h
     "612, 642, false", // 30 h of 642 is less than 5 %
     "612, 645, true",
+    "40, 45, false",
     "40, 45.1, true",
     "645, 612, true"
   })

@@ -13,6 +13,13 @@ import org.seafettle.problem.Refused;
 
 class FuelSystemTest {
 
+  /** The table's own rows end where it says, not beside it. */
+  @ParameterizedTest
+  @CsvSource({"770.5, 0.00115303", "787.5, 0.00095870", "838.9, 0.00084482", "839, 0.00084511"})
+  void on_the_border_of_two_fuels_the_table_says_whose_swelling_holds(double density, double perC) {
+    assertThat(Density.expansionPerC(density)).isCloseTo(perC, within(1e-8));
+  }
+
   @Test
   void the_lift_is_taken_from_the_vacuum_before_the_filter_is_blamed() {
     // 2 inHg with the gauge 0.6096 m (2 ft) above the fuel: 2 x 0.658 inHg is lift alone
@@ -27,12 +34,30 @@ class FuelSystemTest {
     var box = new Tank.Box(120, 60, 40);
     assertThatThrownBy(() -> box.litres(41)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> box.heightCm(300)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Lying(0, 120)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> new Tank.Lying(50, 0)).isInstanceOf(Refused.class);
     var lying = new Tank.Lying(50, 120);
     assertThat(lying.litres(50)).isCloseTo(235.619, within(0.001));
     assertThat(lying.litres(0)).isZero();
     assertThatThrownBy(() -> lying.heightCm(236)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> new Tank.Upright(50, 40).litres(-1)).isInstanceOf(Refused.class);
+  }
+
+  @Test
+  void a_tank_without_extent_is_no_tank() {
+    assertThatThrownBy(() -> new Tank.Box(0, 60, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 0, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 60, 0)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Upright(0, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Upright(50, 0)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Tank.Box(120, 60, 2001)).isInstanceOf(Refused.class);
+  }
+
+  @Test
+  void an_upright_tank_half_full_holds_half_of_what_it_can() {
+    var upright = new Tank.Upright(50, 120);
+    assertThat(upright.litres(60)).isCloseTo(117.810, within(0.001));
+    assertThat(upright.heightCm(117.810)).isCloseTo(60, within(0.001));
   }
 
   @Test

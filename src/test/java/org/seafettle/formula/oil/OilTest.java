@@ -45,6 +45,7 @@ class OilTest {
     assertThatThrownBy(() -> index.of(30, 1.9)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> index.of(8, 9)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> new ViscosityIndex(69.48, 119.94)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new ViscosityIndex(69.48, 69.48)).isInstanceOf(Refused.class);
   }
 
   @Test
@@ -52,6 +53,7 @@ class OilTest {
     assertThatThrownBy(() -> Walther.through(10, 40, 60, 100)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 10, 40)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 60, 40)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> Walther.through(60, 40, 60, 100)).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> Walther.through(60, 40, 1.9, 100)).isInstanceOf(Refused.class);
     var thin = Walther.through(10, 40, 2.6, 100);
     assertThatThrownBy(() -> thin.at(150)).isInstanceOf(Refused.class);
@@ -84,7 +86,10 @@ class OilTest {
     "  26,   0, false, GASOLINE, UNDETERMINED",
     "   0,   0, false, DIESEL,   UNDETERMINED",
     "   0,  25, false, DIESEL,   COOLANT",
-    "   0,  20, false, DIESEL,   UNDETERMINED"
+    "   0,  20, false, DIESEL,   UNDETERMINED",
+    " 250,  25, false, DIESEL,   UNDETERMINED",
+    " 400,  20, false, DIESEL,   SEAWATER",
+    "  25,   0, false, DIESEL,   UNDETERMINED"
   })
   void salt_is_traced_to_the_sea_or_the_coolant(
       double sodium, double potassium, boolean glycol, Engine engine, Origin origin) {

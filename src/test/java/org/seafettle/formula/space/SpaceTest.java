@@ -14,6 +14,12 @@ import org.seafettle.problem.Refused;
 class SpaceTest {
 
   @Test
+  void from_thirty_four_cubic_feet_on_the_blower_grows_with_the_space() {
+    assertThat(Ventilation.blower(33.9)).isEqualTo(new Ventilation(50, 20));
+    assertThat(Ventilation.blower(34).ratedCubicFeetPerMinute()).isEqualTo(51);
+  }
+
+  @Test
   void a_small_space_still_needs_openings_of_three_square_inches() {
     assertThat(Ventilation.naturalOpeningSquareInches(4)).isEqualTo(3);
     assertThatThrownBy(() -> Ventilation.blower(0)).isInstanceOf(Refused.class);

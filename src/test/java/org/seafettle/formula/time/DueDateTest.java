@@ -38,6 +38,7 @@ class DueDateTest {
     var calendar = LocalDate.of(2026, 5, 10);
     assertThat(DueDate.earlier(byHours, calendar)).isEqualTo(calendar);
     assertThat(DueDate.earlier(Optional.of(LAY_UP), calendar)).isEqualTo(LAY_UP);
+    assertThat(DueDate.byHours(SUMMER, LAY_UP, 5000, 100)).contains(LAY_UP.plusYears(50));
     assertThat(DueDate.byHours(SUMMER, LAY_UP, 5001, 100)).isEmpty();
   }
 

@@ -35,6 +35,16 @@ class CoolingTest {
     assertThat(SMALL_OUTBOARD.running(celsius, 95)).isEqualTo(running);
   }
 
+  /** The correlations of Sharqawy and others 2010, which were fitted to other measurements. */
+  @ParameterizedTest
+  @CsvSource({"35, 3998.94, 1024.911", "0, 4189.38, 998.015"})
+  void another_correlation_finds_nearly_the_same_water(
+      double salinity, double specificHeat, double density) {
+    assertThat(Seawater.specificHeat(salinity, 20))
+        .isCloseTo(specificHeat, within(specificHeat * 0.002));
+    assertThat(Seawater.density(salinity, 20)).isCloseTo(density, within(density * 0.0002));
+  }
+
   @Test
   void a_band_upside_down_or_an_alarm_below_it_is_refused() {
     assertThatThrownBy(() -> new Thermostat(54, 50, 62)).isInstanceOf(Refused.class);
@@ -59,6 +69,8 @@ class CoolingTest {
     assertThat(CoolingHeat.plausible(CoolingHeat.share(41.017, fuel))).isTrue();
     assertThat(CoolingHeat.plausible(CoolingHeat.share(83.4, fuel))).isFalse();
     assertThat(CoolingHeat.plausible(CoolingHeat.share(9.9, fuel))).isFalse();
+    assertThat(CoolingHeat.plausible(0.10)).isTrue();
+    assertThat(CoolingHeat.plausible(0.70)).isTrue();
   }
 
   @Test

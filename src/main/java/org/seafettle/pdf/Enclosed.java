@@ -1,0 +1,67 @@
+package org.seafettle.pdf;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.seafettle.problem.Place;
+import org.seafettle.problem.Problem;
+import org.seafettle.problem.Refused;
+
+/** Takes the files out of a document that {@link Enclosure} put in. */
+public final class Enclosed {
+
+  /** More than any attachment of a report has; a limit against files that fill the memory. */
+  private static final int MOST_BYTES = 32_000_000;
+
+  private Enclosed() {}
+
+  /**
+   * The attached files by name; none where there are none.
+   *
+   * @throws Refused where it is no PDF that can be read
+   */
+  public static Map<String, byte[]> in(Path pdf) {
+    var name = String.valueOf(pdf.getFileName());
+    if (!Files.isRegularFile(pdf)) {
+      throw refused(name, "There is no such file.", "Check the path of the report.");
+    }
+    try (var document = Loader.loadPDF(pdf.toFile())) {
+      var names = new PDDocumentNameDictionary(document.getDocumentCatalog());
+      var files = new LinkedHashMap<String, byte[]>();
+      var tree = names.getEmbeddedFiles();
+      if (tree != null && tree.getNames() != null) {
+        for (var entry : tree.getNames().entrySet()) {
+          files.put(entry.getKey(), content(name, entry.getValue()));
+        }
+      }
+      return files;
+    } catch (IOException e) {
+      throw refused(
+          name,
+          "The file is no PDF that can be read, or damaged.",
+          "Take the report as it was made.");
+    }
+  }
+
+  private static byte[] content(String pdf, PDComplexFileSpecification file) throws IOException {
+    try (var in = file.getEmbeddedFile().createInputStream()) {
+      var bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        throw refused(
+            pdf,
+            "The attached \"" + file.getFilename() + "\" is longer than 32 MB.",
+            "Take the report as it was made.");
+      }
+      return bytes;
+    }
+  }
+
+  private static Refused refused(String file, String fault, String remedy) {
+    return new Refused(new Problem(Place.file(file), fault, remedy));
+  }
+}

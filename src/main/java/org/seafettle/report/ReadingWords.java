@@ -1,0 +1,154 @@
+package org.seafettle.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.seafettle.assessment.Measured;
+import org.seafettle.assessment.Result;
+import org.seafettle.catalogue.Interval;
+import org.seafettle.catalogue.Measure;
+import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.quantity.Quantity;
+
+/** A reading and its limits in words. */
+final class ReadingWords {
+
+  private final Manuscript m;
+  private final Measured measured;
+  private final Measure measure;
+  private final List<Stretch> stretches;
+
+  ReadingWords(Manuscript m, Result result, Measured measured) {
+    this.m = m;
+    this.measured = measured;
+    this.measure = measured.measure();
+    this.stretches = Stretch.of(m, result, measure);
+  }
+
+  /** The number, as it was read where it was read. */
+  String value() {
+    var read = shown().map(Measure.Shown::quantity);
+    boolean asRead = read.filter(q -> same(q.in(measure.unit()), measure.value())).isPresent();
+    if (asRead && (read.orElseThrow().plusMinus().isPresent() || measure.uncertainty().isEmpty())) {
+      return m.phrases().evidence(List.of(read.orElseThrow()));
+    }
+    return measure.uncertainty().isPresent()
+        ? uncertain(measure.uncertainty().getAsDouble())
+        : told(measure.value());
+  }
+
+  private String uncertain(double uncertainty) {
+    var unit = unit();
+    var half = Quantity.of(uncertainty, measure.unit()).differenceIn(unit);
+    var value = Quantity.of(measure.value(), measure.unit()).in(unit);
+    return m.phrases().uncertain(value, half, unit);
+  }
+
+  private static boolean same(double a, double b) {
+    return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+  }
+
+  private Optional<Measure.Shown> shown() {
+    return measure.shown().stream()
+        .filter(s -> s.name().equals(measure.name()))
+        .filter(s -> s.quantity().kind() == measure.unit().kind())
+        .filter(s -> Units.isDifference(s.quantity().unit()) == Units.isDifference(measure.unit()))
+        .findFirst();
+  }
+
+  /** A value of the scale in the unit in which the reading is told. */
+  String told(double value) {
+    if (isInterval()) {
+      return m.phrases().percent(value);
+    }
+    var unit = unit();
+    return m.phrases()
+        .value(unit == measure.unit() ? value : Quantity.of(value, measure.unit()).in(unit), unit);
+  }
+
+  private MeasuredUnit unit() {
+    return shown().map(s -> s.quantity().unit()).orElse(measure.unit());
+  }
+
+  String name() {
+    return m.numberName(measure.name());
+  }
+
+  /** The number and all that was read beside it. */
+  String caption() {
+    if (isInterval()) {
+      return m.words().say("interval.used", value(), used());
+    }
+    var beside =
+        measure.shown().stream()
+            .filter(s -> !s.name().equals(measure.name()) || measure.shown().size() > 1)
+            .collect(
+                Collectors.groupingBy(
+                    Measure.Shown::name,
+                    LinkedHashMap::new,
+                    Collectors.mapping(Measure.Shown::quantity, Collectors.toList())));
+    var said = new ArrayList<String>();
+    said.add(Phrases.capital(m.words().say("reading.named", name(), value())));
+    beside.forEach(
+        (name, values) ->
+            said.add(
+                m.words().say("reading.named", m.numberName(name), m.phrases().evidence(values))));
+    return m.words().say("sentence", m.phrases().series(said));
+  }
+
+  /** Whether there is more than one answer. */
+  boolean limited() {
+    return stretches.size() > 1;
+  }
+
+  boolean isInterval() {
+    return measure.name().equals(Interval.SHARE);
+  }
+
+  /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
+  private String used() {
+    return List.of("months", "hours").stream()
+        .flatMap(
+            of ->
+                since("-since", of)
+                    .flatMap(
+                        s -> since("interval-", of).map(i -> m.words().say("interval." + of, s, i)))
+                    .stream())
+        .collect(Collectors.joining(m.words().say("list.between")));
+  }
+
+  private Optional<String> since(String which, String of) {
+    var name = which.startsWith("-") ? of + which : which + of;
+    return measure.shown().stream()
+        .filter(s -> s.name().equals(name))
+        .map(s -> m.phrases().value(s.quantity().value(), MeasuredUnit.ONE))
+        .findFirst();
+  }
+
+  /** All limits in a sentence, each stretch with its class. */
+  String limitsSaid() {
+    return IntStream.range(0, stretches.size())
+        .mapToObj(i -> said(stretches.get(i)))
+        .collect(Collectors.joining(m.words().say("list.apart")));
+  }
+
+  private String said(Stretch s) {
+    var judged = m.words().of("class", s.judged());
+    if (s.from().isEmpty() && s.to().isEmpty()) {
+      return judged;
+    }
+    if (s.from().isEmpty()) {
+      return m.words().say("limit.below", told(s.to().orElseThrow()), judged);
+    }
+    return s.to()
+        .map(to -> m.words().say("limit.between", told(s.from().orElseThrow()), told(to), judged))
+        .orElseGet(() -> m.words().say("limit.above", told(s.from().orElseThrow()), judged));
+  }
+
+  Measured measured() {
+    return measured;
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.seafettle.house;
+
+import org.jspecify.annotations.NullMarked;
