@@ -260,7 +260,10 @@ public enum Derivation implements Word {
 
   /** Whether the survey itself can know enough for it. */
   boolean knowsWithoutReading() {
-    return this == BATTERY_AGE || this == PUMP_CAPACITY || this == PUMP_ENDURANCE;
+    return switch (this) {
+      case BATTERY_AGE, PUMP_CAPACITY, PUMP_ENDURANCE, HOURS_PER_YEAR -> true;
+      default -> false;
+    };
   }
 
   /**

@@ -102,15 +102,32 @@ public final class Inputs {
       sum += squared(derive, u.getValue(), by -> moved(u.getKey(), by));
     }
     for (var u : severalUncertainties.entrySet()) {
-      for (int i = 0; i < u.getValue().size(); i++) {
-        int which = i;
-        sum += squared(derive, u.getValue().get(i), by -> moved(u.getKey(), which, by));
-      }
+      sum += ofSeveral(derive, u.getKey(), u.getValue());
     }
     boolean none =
         uncertainties.isEmpty()
             && severalUncertainties.values().stream().flatMap(List::stream).allMatch(u -> u == 0);
     return none ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(sum));
+  }
+
+  /**
+   * Of cells or cylinders: whether their errors are their own, or all of one gauge and one cold
+   * engine, is not known, so the larger counts.
+   */
+  private double ofSeveral(ToDoubleFunction<Inputs> derive, String name, List<Double> halves) {
+    double own = 0;
+    for (int i = 0; i < halves.size(); i++) {
+      int which = i;
+      own += squared(derive, halves.get(i), by -> moved(name, which, by));
+    }
+    double most = halves.stream().mapToDouble(h -> h).max().orElse(0);
+    return Math.max(own, squared(derive, most, by -> moved(name, by, all(name))));
+  }
+
+  private Inputs moved(String name, double by, List<Double> together) {
+    var elsewhere = new LinkedHashMap<>(several);
+    elsewhere.put(name, together.stream().map(value -> value + by).toList());
+    return new Inputs(facts, values, Map.of(), elsewhere, Map.of());
   }
 
   /** Both sides count: what is taken as the highest or the lowest may move the same way on both. */

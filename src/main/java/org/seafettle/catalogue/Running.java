@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.seafettle.formula.Validity;
 import org.seafettle.formula.engine.HourMeter;
 import org.seafettle.formula.engine.HullNumber;
 import org.seafettle.quantity.MeasuredUnit;
@@ -40,10 +39,9 @@ final class Running {
 
   /** Years from the hull's model year, in its number of 33 CFR 181.25, to that of the engine. */
   static double yearsAfterHull(Inputs in) {
-    var hin = in.facts().survey().boat().hin().orElseThrow(() -> missing("the number on the hull"));
+    var hin = in.facts().survey().boat().hin().orElseThrow(() -> Known.missing("hull-number"));
     double made = Derivation.either(in.find("engine-year"), () -> made(in));
-    Validity.within("The year of an engine", made, 1900, today(in).getYear(), "");
-    return made - HullNumber.parse(hin).modelYear();
+    return HullNumber.parse(hin).yearsToEngineOf(made, today(in).getYear());
   }
 
   /** Revolutions beyond the end of the maker's range that was missed; 0 within, minus below. */
@@ -59,7 +57,7 @@ final class Running {
   private static double meter(Inputs in) {
     return engine(in)
         .flatMap(Engine::hours)
-        .orElseThrow(() -> missing("the hours on the engine's meter"))
+        .orElseThrow(() -> Known.missing("engine-hours"))
         .in(MeasuredUnit.HOUR);
   }
 
@@ -67,14 +65,10 @@ final class Running {
     return engine(in).map(Engine::plate).map(Engine.Plate::year).stream()
         .flatMapToInt(OptionalInt::stream)
         .findFirst()
-        .orElseThrow(() -> missing("the year on the engine's plate"));
+        .orElseThrow(() -> Known.missing("engine-plate-year"));
   }
 
   private static Optional<Engine> engine(Inputs in) {
     return in.facts().component() instanceof Engine engine ? Optional.of(engine) : Optional.empty();
-  }
-
-  private static Criterion.Unjudgeable missing(String what) {
-    return new Criterion.Unjudgeable(new Reason(Reason.Kind.READING_MISSING, what));
   }
 }

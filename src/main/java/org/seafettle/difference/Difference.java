@@ -95,13 +95,16 @@ public record Difference(
               engine.grade(),
               !once.isEmpty()));
       for (var subsystem : Subsystem.values()) {
-        grades.add(
-            new GradeChange(
-                engine.engine(),
-                Optional.of(subsystem),
-                before.map(e -> of(e, subsystem).grade()),
-                of(engine, subsystem).grade(),
-                once.contains(subsystem)));
+        of(engine, subsystem)
+            .map(
+                graded ->
+                    new GradeChange(
+                        engine.engine(),
+                        Optional.of(subsystem),
+                        before.flatMap(e -> of(e, subsystem)).map(SubsystemGrade::grade),
+                        graded.grade(),
+                        once.contains(subsystem)))
+            .ifPresent(grades::add);
       }
     }
     return grades;
@@ -120,11 +123,9 @@ public record Difference(
         .collect(Collectors.toCollection(() -> EnumSet.noneOf(Subsystem.class)));
   }
 
-  private static SubsystemGrade of(EngineGrade engine, Subsystem subsystem) {
-    return engine.subsystems().stream()
-        .filter(s -> s.subsystem() == subsystem)
-        .findFirst()
-        .orElseThrow();
+  /** Empty where the survey left the subsystem out. */
+  private static Optional<SubsystemGrade> of(EngineGrade engine, Subsystem subsystem) {
+    return engine.subsystems().stream().filter(s -> s.subsystem() == subsystem).findFirst();
   }
 
   private static List<ReadingChange> readings(Assessment then, Assessment now, Match match) {

@@ -10,7 +10,7 @@ import org.seafettle.survey.Engine;
  *
  * @param engine the engine
  * @param subsystem of which it is; empty for the engine as a whole
- * @param then the grade then; empty where the engine was not aboard
+ * @param then the grade then; empty where the engine was not aboard, or the subsystem not opened
  * @param now the grade now
  * @param seenOnce whether something open in it was looked at in one of the two surveys only
  */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,8 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The program as it is handed out, started as its users start it. */
 class DistributionIT {
@@ -61,20 +64,26 @@ class DistributionIT {
     assertThat(start("--version").out()).startsWith("seafettle 1.");
   }
 
-  @Test
-  void the_report_that_the_project_shows_is_made_byte_for_byte() throws Exception {
-    var run = start("report", SAMPLES.resolve("neglected").toString(), "--out", "made");
+  @ParameterizedTest
+  @CsvSource({
+    "neglected, " + REPORT,
+    "diesel-inboard, 2026-10-29-patient-griet-season-end.pdf",
+    "sound-pair/2026, 2026-09-26-tern-s-errand-yearly-record.pdf"
+  })
+  void the_reports_that_the_project_shows_are_made_byte_for_byte(String sample, String report)
+      throws Exception {
+    var run = start("report", SAMPLES.resolve(sample).toString(), "--out", "made");
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(run.err()).isEmpty();
     if (Boolean.getBoolean("seafettle.rebaseline")) {
       Files.copy(
-          folder.resolve("made").resolve(REPORT),
-          Path.of("output", REPORT),
-          java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+          folder.resolve("made").resolve(report),
+          Path.of("output", report),
+          StandardCopyOption.REPLACE_EXISTING);
     }
-    assertThat(folder.resolve("made").resolve(REPORT))
+    assertThat(folder.resolve("made").resolve(report))
         .as("if it may change: mvn verify -Dseafettle.rebaseline=true")
-        .hasSameBinaryContentAs(Path.of("output", REPORT));
+        .hasSameBinaryContentAs(Path.of("output", report));
   }
 
   @Test

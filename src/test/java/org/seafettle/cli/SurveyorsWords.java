@@ -75,7 +75,7 @@ final class SurveyorsWords {
       words.add(node.asText());
       words.add(node.asText().substring(node.asText().lastIndexOf('/') + 1));
     }
-    node.fields().forEachRemaining(f -> collect(f.getKey(), f.getValue(), words));
+    node.properties().forEach(f -> collect(f.getKey(), f.getValue(), words));
     if (node.isArray()) {
       node.forEach(item -> collect(field, item, words));
     }

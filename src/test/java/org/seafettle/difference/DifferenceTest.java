@@ -172,4 +172,17 @@ class DifferenceTest {
         .findFirst()
         .orElseThrow();
   }
+
+  @Test
+  void a_powerhead_that_only_one_survey_opened_proves_nothing() {
+    var melted = "{ \"check\": \"spark-plugs\", \"on\": \"port\", \"is\": \"melted\" }";
+    assertThat(Difference.between(then(), now(), Match.ONE_BOAT).grades())
+        .noneMatch(g -> g.subsystem().equals(Optional.of(Subsystem.POWERHEAD)));
+    assertThat(Difference.between(then(), now(melted), Match.ONE_BOAT).grades())
+        .filteredOn(g -> g.subsystem().equals(Optional.of(Subsystem.POWERHEAD)))
+        .extracting(GradeChange::proof)
+        .containsExactly(GradeChange.Proof.NOTHING_BEFORE);
+    assertThat(Difference.between(then(melted), now(), Match.ONE_BOAT).grades())
+        .noneMatch(g -> g.proof() == GradeChange.Proof.BETTER);
+  }
 }

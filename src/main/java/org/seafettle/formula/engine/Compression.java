@@ -2,8 +2,8 @@ package org.seafettle.formula.engine;
 
 import java.util.Collections;
 import java.util.List;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
-import org.seafettle.problem.Refused;
 
 /** Compression and leak-down of the cylinders; pressures in any one unit. */
 public final class Compression {
@@ -18,8 +18,10 @@ public final class Compression {
    */
   public static double spreadPercent(List<Double> pressures) {
     if (pressures.size() < 2) {
-      throw Refused.because(
-          "A spread needs the compression of at least two cylinders.", "Measure every cylinder.");
+      throw DoesNotHold.because(
+          "too-few-cylinders",
+          "A spread needs the compression of at least two cylinders.",
+          "Measure every cylinder.");
     }
     pressures.forEach(p -> Validity.notNegative("A compression", p, ""));
     double highest = Validity.positive("The highest compression", Collections.max(pressures), "");

@@ -2,6 +2,7 @@ package org.seafettle.formula.engine;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.seafettle.formula.DoesNotHold;
 import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
 
@@ -42,7 +43,8 @@ public final class HourMeter {
   public static double hoursPerYear(
       double earlierHours, LocalDate earlier, double hoursNow, LocalDate now) {
     if (wentBack(earlierHours, hoursNow)) {
-      throw Refused.because(
+      throw DoesNotHold.because(
+          "meter-went-back",
           "The hour meter shows less than before.",
           "Say whether the meter was replaced or reset, and give the hours of both.");
     }

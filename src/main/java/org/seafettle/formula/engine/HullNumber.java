@@ -2,6 +2,8 @@ package org.seafettle.formula.engine;
 
 import java.time.YearMonth;
 import java.util.regex.Pattern;
+import org.seafettle.formula.DoesNotHold;
+import org.seafettle.formula.Validity;
 import org.seafettle.problem.Refused;
 
 /**
@@ -38,6 +40,16 @@ public record HullNumber(String maker, String serial, YearMonth certified, int m
     return new HullNumber(parts.group(1), parts.group(2), YearMonth.of(year, month), modelYear);
   }
 
+  /**
+   * Years from the model year to the year in which an engine aboard was made.
+   *
+   * @param made from 1900
+   * @param today the year of the look, the last that can be
+   */
+  public double yearsToEngineOf(double made, int today) {
+    return Validity.within("A year of an engine", made, 1900, today, "") - modelYear;
+  }
+
   /** A model year begins in the summer before: certified in that year or the one before. */
   private static int certifiedYear(int modelYear, int lastDigit, String written) {
     for (int year = modelYear; year >= modelYear - 1; year--) {
@@ -49,7 +61,8 @@ public record HullNumber(String maker, String serial, YearMonth certified, int m
   }
 
   private static Refused invalid(String written) {
-    return Refused.because(
+    return DoesNotHold.because(
+        "hull-number-form",
         "\"" + written + "\" is not a hull identification number of the form since 1984.",
         "Copy it again from the transom: 12 characters, such as XYZ12345D404; give an older or"
             + " foreign number as a note.");

@@ -74,4 +74,17 @@ class CableProperties {
     assertThat(Ampacity.engineSpaceFactor(RATINGS[rating]))
         .isCloseTo(Math.sqrt((insulation - 50) / (insulation - 30)), within(0.007));
   }
+
+  @Property
+  void a_metric_wire_never_counts_as_more_copper_than_it_has(
+      @ForAll @DoubleRange(min = 0.83, max = 120) double squareMillimetres) {
+    assertThat(Gauge.notAbove(squareMillimetres).circularMils())
+        .isLessThanOrEqualTo(Gauge.circularMils(squareMillimetres));
+  }
+
+  @Property
+  void a_size_is_found_again_by_its_own_area(@ForAll Gauge gauge) {
+    double squareMillimetres = gauge.circularMils() * Math.PI / 4 * 0.0254 * 0.0254;
+    assertThat(Gauge.notAbove(squareMillimetres * 1.0001)).isEqualTo(gauge);
+  }
 }

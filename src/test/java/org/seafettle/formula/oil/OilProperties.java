@@ -50,4 +50,20 @@ class OilProperties {
       @ForAll @DoubleRange(min = 4, max = 26.09) double viscosity) {
     assertThat(SaeGrade.of(viscosity)).isNotEmpty().hasSizeLessThanOrEqualTo(3);
   }
+
+  @Property
+  void thicker_oil_never_lies_lower_from_a_grade(
+      @ForAll SaeGrade grade,
+      @ForAll @DoubleRange(min = 2, max = 40) double one,
+      @ForAll @DoubleRange(min = 2, max = 40) double other) {
+    assertThat(grade.position(Math.max(one, other)))
+        .isGreaterThanOrEqualTo(grade.position(Math.min(one, other)));
+  }
+
+  @Property
+  void an_oil_of_a_grade_lies_between_nought_and_one_from_it(
+      @ForAll SaeGrade grade, @ForAll @DoubleRange(min = 2, max = 40) double viscosity) {
+    double position = grade.position(viscosity);
+    assertThat(SaeGrade.of(viscosity).contains(grade)).isEqualTo(position >= 0 && position < 1);
+  }
 }
