@@ -43,6 +43,7 @@ class ArchitectureTest {
           "house",
           "json",
           "report",
+          "yard",
           "html",
           "pdf",
           "calendar",
@@ -107,6 +108,7 @@ class ArchitectureTest {
                 "house",
                 "json",
                 "report",
+                "yard",
                 "html",
                 "pdf",
                 "calendar",
@@ -198,7 +200,8 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            packages("html", "report", "assessment", "catalogue", "survey", "json", "quantity"))
+            packages(
+                "html", "report", "yard", "assessment", "catalogue", "survey", "json", "quantity"))
         .check(PROGRAM);
   }
 
@@ -209,7 +212,21 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "report..")
         .should()
         .dependOnClassesThat()
+        .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli", "yard"))
+        .check(PROGRAM);
+  }
+
+  @Test
+  void the_yard_adds_up_what_it_is_given_and_touches_no_file() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + "yard..")
+        .should()
+        .dependOnClassesThat()
         .resideInAnyPackage(packages("json", "html", "pdf", "calendar", "cli"))
+        .orShould()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.io..", "java.nio.file..")
         .check(PROGRAM);
   }
 

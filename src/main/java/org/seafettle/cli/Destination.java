@@ -18,9 +18,18 @@ import java.util.Optional;
 final class Destination {
 
   private final Path folder;
+  private final Path workbench;
 
   Destination(Path folder) {
+    this(folder, folder);
+  }
+
+  /**
+   * @param workbench where files are written before they are moved; on the same disk
+   */
+  Destination(Path folder, Path workbench) {
     this.folder = folder;
+    this.workbench = workbench;
   }
 
   /**
@@ -33,10 +42,11 @@ final class Destination {
 
   List<Placed> put(Map<String, byte[]> files) throws IOException {
     Files.createDirectories(folder);
+    Files.createDirectories(workbench);
     var beside = new LinkedHashMap<Path, Path>();
     try {
       for (var file : files.entrySet()) {
-        var temporary = folder.resolve("." + file.getKey() + "." + process() + ".part");
+        var temporary = workbench.resolve("." + file.getKey() + "." + process() + ".part");
         beside.put(folder.resolve(file.getKey()), temporary);
         Files.write(temporary, file.getValue());
       }

@@ -12,15 +12,17 @@ final class FileName {
   /** {@code 2026-10-17-sedge-warbler-pre-purchase}, in characters that every system allows. */
   static String of(Survey survey) {
     var occasion = survey.occasion();
-    var boat = plain(survey.boat().name());
-    return String.join(
-        "-",
-        occasion.date().toString(),
-        boat.isEmpty() ? plain("boat " + occasion.id()) : boat,
-        occasion.purpose().word());
+    return of(
+        occasion.date().toString(), survey.boat().name(), occasion.id(), occasion.purpose().word());
   }
 
-  private static String plain(String text) {
+  /** The same from what the survey file says. */
+  static String of(String date, String boat, String id, String purpose) {
+    var name = plain(boat);
+    return String.join("-", date, name.isEmpty() ? plain("boat " + id) : name, purpose);
+  }
+
+  static String plain(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFD)
         .replaceAll("\\p{M}+", "")
         .toLowerCase(Locale.ROOT)

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.house.House;
@@ -29,6 +30,8 @@ import org.seafettle.report.Options;
 import org.seafettle.report.Reminders;
 import org.seafettle.report.Report;
 import org.seafettle.report.Words;
+import org.seafettle.yard.Fleet;
+import org.seafettle.yard.Overview;
 
 /** The way of a survey through the house: read, assess, compose, typeset, print. */
 public final class Pipe {
@@ -88,6 +91,8 @@ public final class Pipe {
    * @param html the same pages for a browser, as one file
    * @param reminders what to be reminded of
    * @param remarks what is no fault but worth a second look
+   * @param judged what the report was written from, in its language
+   * @param written what its pages say
    */
   public record Made(
       String name,
@@ -95,7 +100,9 @@ public final class Pipe {
       byte[] assessment,
       Supplier<String> html,
       Reminders reminders,
-      List<Problem> remarks) {}
+      List<Problem> remarks,
+      Assessment judged,
+      Report written) {}
 
   /**
    * Makes the report of a survey.
@@ -126,7 +133,18 @@ public final class Pipe {
     Supplier<String> html = () -> web.of(xhtml, prints.get());
     var reminders = Reminders.of(told, words, options);
     var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
-    return new Made(FileName.of(survey), pdf, data, html, reminders, remarks);
+    return new Made(FileName.of(survey), pdf, data, html, reminders, remarks, told, report);
+  }
+
+  /** Makes the overview of a season. */
+  byte[] overview(Fleet fleet) {
+    var xhtml = typesetter.set(Overview.of(fleet, words, options.paper()));
+    return printer.get().print(xhtml, Map.of(), List.of(), DocumentMetadata.of(fleet, words));
+  }
+
+  /** Of the catalogue by which it judges. */
+  String digest() {
+    return catalogue.digest();
   }
 
   private Map<String, byte[]> withLogo(Map<String, byte[]> prints) {

@@ -43,6 +43,7 @@ public final class Program implements Runnable {
     this.commands =
         new CommandLine(this)
             .addSubcommand(new ReportCommand(console))
+            .addSubcommand(new SeasonCommand(console))
             .addSubcommand(new ValidateCommand(console))
             .addSubcommand(new CompareCommand(console))
             .addSubcommand(new CatalogueCommand(console))

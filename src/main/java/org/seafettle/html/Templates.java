@@ -1,14 +1,18 @@
 package org.seafettle.html;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
@@ -29,6 +33,7 @@ public final class Templates {
       List.of(
           "pre-purchase.ftlh",
           "season-end.ftlh",
+          "season-overview.ftlh",
           "yearly-record.ftlh",
           "screen.css",
           "style.css",
@@ -138,7 +143,7 @@ public final class Templates {
       if (in == null) {
         throw new IllegalStateException("the program lacks its template " + name);
       }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return new String(in.readAllBytes(), UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -152,6 +157,17 @@ public final class Templates {
   /** The names of all files, in alphabetical order. */
   public List<String> names() {
     return List.copyOf(texts.keySet());
+  }
+
+  /** SHA-256 of all names and texts, in hexadecimal: what is set with other files differs. */
+  public String digest() {
+    try {
+      var digest = MessageDigest.getInstance("SHA-256");
+      texts.forEach((name, text) -> digest.update((name + "\0" + text + "\0").getBytes(UTF_8)));
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e); // every Java has it
+    }
   }
 
   /** The languages of which there are words, in alphabetical order. */

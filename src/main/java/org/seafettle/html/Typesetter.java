@@ -19,6 +19,7 @@ import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
 import org.seafettle.report.Report;
+import org.seafettle.yard.Overview;
 
 /** Sets a report as XHTML. The same report gives the same text. Safe for many threads. */
 public final class Typesetter {
@@ -64,11 +65,24 @@ public final class Typesetter {
    * @throws Refused where a template is faulty, with its name and line
    */
   public String set(Report report) {
+    return set(report.purpose() + ".ftlh", report);
+  }
+
+  /**
+   * Sets the overview of a season.
+   *
+   * @throws Refused where a template is faulty, with its name and line
+   */
+  public String set(Overview overview) {
+    return set("season-overview.ftlh", overview);
+  }
+
+  private String set(String template, Record model) {
     var out = new StringWriter();
     try {
-      configuration.getTemplate(report.purpose() + ".ftlh").process(PlainModel.of(report), out);
+      configuration.getTemplate(template).process(PlainModel.of(model), out);
     } catch (ParseException | TemplateException e) {
-      throw refused(report.purpose() + ".ftlh", e);
+      throw refused(template, e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

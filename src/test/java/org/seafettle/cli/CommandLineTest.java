@@ -23,7 +23,7 @@ class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "report", "compare", "validate", "catalogue", "explain"})
+  @ValueSource(strings = {"", "report", "season", "compare", "validate", "catalogue", "explain"})
   void every_command_explains_itself(String command) throws IOException {
     var run = command.isEmpty() ? Run.of("--help") : Run.of(command, "--help");
     assertThat(run.code()).isZero();

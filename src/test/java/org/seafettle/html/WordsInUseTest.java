@@ -110,7 +110,9 @@ class WordsInUseTest {
 
   private static Set<String> asked() throws IOException {
     var asked = new TreeSet<>(COMPOSED);
-    var sources = texts(Path.of("src/main/java/org/seafettle/report"), ".java");
+    var sources =
+        texts(Path.of("src/main/java/org/seafettle/report"), ".java")
+            + texts(Path.of("src/main/java/org/seafettle/yard"), ".java");
     find(SAID, sources).forEach(asked::add);
     find(COUNTED, sources).forEach(k -> asked.addAll(List.of(k + ".one", k + ".other")));
     choices(sources).forEach(asked::add);

@@ -1,0 +1,2 @@
+/** Tests of what all boats together come to. */
+package org.seafettle.yard;
