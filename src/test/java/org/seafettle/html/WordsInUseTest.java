@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.ConditionWord;
+import org.seafettle.assessment.Followed;
 import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Reason;
@@ -60,6 +61,7 @@ class WordsInUseTest {
           Map.entry("subtitle", List.of(Purpose.values())),
           Map.entry("boat.water", List.of(Water.values())),
           Map.entry("reason", List.of(Reason.Kind.values())),
+          Map.entry("status", List.of(Followed.Status.values())),
           Map.entry("the", List.of(Component.Kind.values())),
           Map.entry("title", List.of(Component.Kind.values())));
 
@@ -92,6 +94,13 @@ class WordsInUseTest {
           "format.date-short",
           "format.months",
           "format.months-short",
+          // PlanPart: sums of costs
+          "cost.total",
+          "cost.total-partly.one",
+          "cost.total-partly.other",
+          "cost.all",
+          "cost.all-partly.one",
+          "cost.all-partly.other",
           // Pipe: what stands inside the file
           "attached.survey",
           "attached.assessment",
@@ -122,6 +131,10 @@ class WordsInUseTest {
     var templates = texts(Path.of("templates"), ".ftlh");
     find(LABEL, templates).forEach(k -> asked.add("page." + k));
     find(LABEL_ARGUMENT, templates).forEach(k -> asked.add("page." + k));
+    // the glossary has what words it likes
+    Templates.supplied().words("en").keys().stream()
+        .filter(key -> key.startsWith("glossary."))
+        .forEach(asked::add);
     return asked;
   }
 
