@@ -145,6 +145,11 @@ public final class DrawnYard {
     var lines = new ArrayList<String>();
     lines.add(reading("oil-level", "main", "position", (2 + random.nextInt(9)) / 10.0 + "", 0));
     lines.add(choice(random, "oil-appearance", "main", 0, "near-black", "brown", "milky"));
+    int years = random.nextInt(2);
+    lines.add(
+        "{ \"check\": \"engine-oil-change\", \"on\": \"main\", \"last\": { \"date\": \""
+            + (2025 + years)
+            + "-09-20\", \"hours\": \"190 h\" } }");
     lines.add(choice(random, "coolant-level", "main", 5, "full", "full", "low", "far-below"));
     lines.add(choice(random, "drive-belts", "main", 1, "tight-and-clean", "cracked"));
     lines.add(
