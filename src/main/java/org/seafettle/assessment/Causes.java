@@ -81,6 +81,7 @@ final class Causes {
   private static Result raise(Result result, List<Cause> causes) {
     return causes.stream()
         .filter(Cause::settled)
+        .filter(c -> Grading.concerns(result.component(), c.engine()))
         .map(Cause::pattern)
         .filter(p -> p.raise().filter(raise -> raises(raise, result)).isPresent())
         .max(java.util.Comparator.comparing(p -> p.raise().orElseThrow().to()))

@@ -34,8 +34,21 @@ final class WordFile {
     var texts = parsed(name);
     var wanted = Templates.properties(Templates.supplied().text(supplied));
     Refused.ifAny(differences(name, texts, wanted));
-    Refused.ifAny(months(name, texts));
+    Refused.ifAny(
+        Stream.concat(months(name, texts).stream(), glossary(name, texts).stream()).toList());
     return new Words(Locale.forLanguageTag(language), texts);
+  }
+
+  private List<Problem> glossary(String name, Map<String, String> texts) {
+    return texts.entrySet().stream()
+        .filter(text -> text.getKey().startsWith("glossary.") && !text.getValue().contains(": "))
+        .map(
+            text ->
+                new Problem(
+                    Place.field(templates.place(name).file(), text.getKey()),
+                    "It is not said where the word ends and its meaning begins.",
+                    "Write the word, a colon, a blank and what it means."))
+        .toList();
   }
 
   private List<Problem> months(String name, Map<String, String> texts) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
 import org.seafettle.catalogue.Action;
+import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
 
 /**
@@ -47,7 +48,7 @@ public record TaskRow(
         Phrases.capital(m.phrases().title(task.component())),
         task.action().does(),
         who(m, task.action()),
-        m.words().of("by", task.by()),
+        by(m, task),
         gain(m, task),
         cost(m, task),
         task.settles().stream()
@@ -58,6 +59,15 @@ public record TaskRow(
 
   static boolean critical(Task task) {
     return task.gravest().atLeast(FindingClass.BEFORE_USE);
+  }
+
+  /** By when, with the day where the survey tells enough to reckon it. */
+  private static String by(Manuscript m, Task task) {
+    var by = m.words().of("by", task.by());
+    return task.until()
+        .filter(day -> task.by() != Deadline.AT_ONCE)
+        .map(day -> m.words().say("by-day", by, m.phrases().shortDate(day)))
+        .orElse(by);
   }
 
   static String who(Manuscript m, Action action) {

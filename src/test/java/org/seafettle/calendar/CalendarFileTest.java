@@ -52,7 +52,7 @@ class CalendarFileTest {
   void a_reminder_is_an_event_of_a_whole_day_with_an_alarm_two_weeks_before() {
     var event = event(written(boat(SURVEYED, IMPELLER)));
     assertThat(event.getDateStart().getValue().hasTime()).isFalse();
-    assertThat(event.getDateStart().getValue().getRawComponents().toString(false, true))
+    assertThat(event.getDateStart().getValue().getRawComponents().toString(false, false))
         .isEqualTo("20270426");
     assertThat(event.getDateEnd()).isNull();
     var alarm = event.getAlarms().get(0);

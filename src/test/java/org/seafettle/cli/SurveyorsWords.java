@@ -36,6 +36,7 @@ final class SurveyorsWords {
           "not-applicable",
           "partly",
           "done",
+          "begun",
           "file",
           "caption",
           "says",
