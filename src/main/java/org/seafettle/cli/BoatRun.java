@@ -60,7 +60,7 @@ final class BoatRun {
     try {
       var made = memory.within(need(glance), () -> pipe.make(survey, step -> {}));
       new Destination(out, state.workbench()).put(Map.of(file, made.pdf()));
-      var entry = Surveyed.of(source, file, made.judged(), made.written(), made.reminders());
+      var entry = Surveyed.of(source, file, made.judged(), made.written(), made.reminders().get());
       state.keep(new Kept(inputs, Sha256.of(made.pdf()), entry));
       return Ended.MADE;
     } catch (Refused refused) {

@@ -99,7 +99,7 @@ public final class Pipe {
       byte[] pdf,
       byte[] assessment,
       Supplier<String> html,
-      Reminders reminders,
+      Supplier<Reminders> reminders,
       List<Problem> remarks,
       Assessment judged,
       Report written) {}
@@ -131,14 +131,14 @@ public final class Pipe {
     var metadata = DocumentMetadata.of(report, assessment, words);
     var pdf = printer.get().print(xhtml, prints.get(), attachments(source, data), metadata);
     Supplier<String> html = () -> web.of(xhtml, prints.get());
-    var reminders = Reminders.of(told, words, options);
+    Supplier<Reminders> reminders = () -> Reminders.of(told, words, options);
     var remarks = Stream.concat(source.remarks().stream(), translation.remark().stream()).toList();
     return new Made(FileName.of(survey), pdf, data, html, reminders, remarks, told, report);
   }
 
   /** Makes the overview of a season. */
   byte[] overview(Fleet fleet) {
-    var xhtml = typesetter.set(Overview.of(fleet, words, options.paper()));
+    var xhtml = typesetter.set(Overview.of(fleet, translation.told(), words, options.paper()));
     return printer.get().print(xhtml, Map.of(), List.of(), DocumentMetadata.of(fleet, words));
   }
 

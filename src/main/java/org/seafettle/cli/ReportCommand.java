@@ -67,7 +67,7 @@ final class ReportCommand implements Callable<Integer> {
       files.put(made.name() + ".html", made.html().get().getBytes(StandardCharsets.UTF_8));
     }
     if (calendar) {
-      CalendarFile.write(List.of(made.reminders()))
+      CalendarFile.write(List.of(made.reminders().get()))
           .ifPresentOrElse(
               ics -> files.put(made.name() + ".ics", ics),
               () -> console.remark("Nothing falls due on a known day: no calendar was written."));

@@ -57,11 +57,14 @@ final class Translation {
     return problems;
   }
 
+  /** The catalogue in the language. */
+  Catalogue told() {
+    return texts.isEmpty() ? english : Retelling.of(english, texts);
+  }
+
   /** The same judgement with its words in the language; the judging does not know languages. */
   Assessment tell(Assessment assessment, List<Survey> earlier) {
-    return texts.isEmpty()
-        ? assessment
-        : new Assessor(Retelling.of(english, texts)).assess(assessment.survey(), earlier);
+    return texts.isEmpty() ? assessment : new Assessor(told()).assess(assessment.survey(), earlier);
   }
 
   /** The texts that stay in English, by key. */

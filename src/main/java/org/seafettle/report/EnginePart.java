@@ -68,10 +68,10 @@ public record EnginePart(String title, String plate, String index, List<Subsyste
             .say(
                 "engine-index",
                 grade.printed() + "",
-                SubsystemRow.word(m, grade),
+                m.phrases().condition(grade),
                 SubsystemRow.name(m, graded.decidedBy()));
     return grade.certain()
         ? set
-        : m.words().say("engine-index.at-worst", set, SubsystemRow.indexAndWord(m, grade.low()));
+        : m.words().say("engine-index.at-worst", set, m.phrases().indexAndWord(grade.low()));
   }
 }

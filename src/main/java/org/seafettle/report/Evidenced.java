@@ -120,7 +120,7 @@ final class Evidenced {
                 .say(
                     key,
                     SubsystemRow.name(m, graded.subsystem()),
-                    SubsystemRow.indexAndWord(m, flip.high())))
+                    m.phrases().indexAndWord(flip.high())))
         : Optional.empty();
   }
 

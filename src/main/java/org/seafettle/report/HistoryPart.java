@@ -151,7 +151,7 @@ public record HistoryPart(
         .say(
             grade.certain() ? "history.cell" : "history.cell-at-worst",
             Integer.toString(grade.printed()),
-            SubsystemRow.word(m, grade),
+            m.phrases().condition(grade),
             Integer.toString(grade.printedAtWorst()));
   }
 

@@ -68,7 +68,7 @@ public record LedgerPart(String title, List<Line> lines, String taken, String in
                 m.phrases().exact(sum),
                 m.phrases().exact(graded.grade().high()),
                 Integer.toString(graded.grade().printed()),
-                SubsystemRow.word(m, graded.grade())),
+                m.phrases().condition(graded.grade())),
         worst(m, graded));
   }
 
@@ -109,6 +109,6 @@ public record LedgerPart(String title, List<Line> lines, String taken, String in
             "ledger.worst",
             graded.open().size(),
             m.phrases().list(open),
-            SubsystemRow.indexAndWord(m, graded.grade().low()));
+            m.phrases().indexAndWord(graded.grade().low()));
   }
 }

@@ -3,12 +3,9 @@ package org.seafettle.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.seafettle.quantity.MeasuredUnit;
@@ -16,10 +13,8 @@ import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Survey;
 
-/** The small pieces that sentences are made of: numbers, dates, names and lists. */
-final class Phrases {
-
-  private static final char NO_BREAK_SPACE = '\u00A0';
+/** The small pieces that sentences about one survey are made of: also readings and names. */
+final class Phrases extends Forms {
 
   /** More digits than that no reading has, and no computed number deserves. */
   private static final int MOST_DIGITS = 4;
@@ -27,50 +22,13 @@ final class Phrases {
   /** With fewer digits a limit that was converted would lie beside itself. */
   private static final int FEWEST_CONVERTED = 3;
 
-  private final Words words;
   private final Units units;
   private final Survey survey;
 
   Phrases(Words words, Units units, Survey survey) {
-    this.words = words;
+    super(words);
     this.units = units;
     this.survey = survey;
-  }
-
-  Words words() {
-    return words;
-  }
-
-  /** {@code {0}} the day, {@code {1}} the month's name, {@code {2}} the year, then as digits. */
-  String date(LocalDate date) {
-    return date("format.date", "format.months", date);
-  }
-
-  /** As narrow as a column of a table. */
-  String shortDate(LocalDate date) {
-    return date("format.date-short", "format.months-short", date);
-  }
-
-  private String date(String form, String months, LocalDate date) {
-    return words
-        .say(
-            form,
-            Integer.toString(date.getDayOfMonth()),
-            words.months(months).get(date.getMonthValue() - 1),
-            Integer.toString(date.getYear()),
-            two(date.getMonthValue()),
-            two(date.getDayOfMonth()))
-        .replace(' ', NO_BREAK_SPACE);
-  }
-
-  String time(LocalDateTime time) {
-    return date(time.toLocalDate())
-        + NO_BREAK_SPACE
-        + words.say("format.time", two(time.getHour()), two(time.getMinute()));
-  }
-
-  private static String two(int number) {
-    return number < 10 ? "0" + number : Integer.toString(number);
   }
 
   /** A quantity in the units asked for, with the digits that it was recorded with. */
@@ -88,11 +46,11 @@ final class Phrases {
     var told = joined(readings.stream().map(this::quantity));
     return readings.stream().allMatch(q -> units.instead(q.unit()) == q.unit())
         ? told
-        : words.say("reading.converted", told, joined(readings.stream().map(this::recorded)));
+        : words().say("reading.converted", told, joined(readings.stream().map(this::recorded)));
   }
 
   private String joined(Stream<String> readings) {
-    return readings.collect(Collectors.joining(words.say("list.readings")));
+    return readings.collect(Collectors.joining(words().say("list.readings")));
   }
 
   /**
@@ -108,7 +66,7 @@ final class Phrases {
 
   private String spelled(String key, Quantity quantity) {
     var number = new Quantity(quantity.amount(), quantity.plusMinus(), MeasuredUnit.ONE).written();
-    return digits(words.say(key + (number.equals("1") ? ".one" : ".other"), number));
+    return digits(words().say(key + (number.equals("1") ? ".one" : ".other"), number));
   }
 
   /** A computed value or a limit in the units asked for, rounded to what it deserves. */
@@ -128,9 +86,9 @@ final class Phrases {
   /** A chance, 0 to 1; never told as certain. */
   String chance(double chance) {
     if (chance < 0.01) {
-      return words.say("chance.least", percent(0.01));
+      return words().say("chance.least", percent(0.01));
     }
-    return chance > 0.99 ? words.say("chance.most", percent(0.99)) : percent(chance);
+    return chance > 0.99 ? words().say("chance.most", percent(0.99)) : percent(chance);
   }
 
   /** A value with its uncertainty, which is told to two digits, and the value no finer. */
@@ -154,42 +112,14 @@ final class Phrases {
             instead));
   }
 
-  String percent(double share) {
-    return digits(words.say("format.percent", Long.toString(Math.round(share * 100))));
-  }
-
-  /** An index as it is printed: rounded down. */
-  static String index(double index) {
-    return Integer.toString((int) Math.floor(index));
-  }
-
-  /** A number of the ledger, exact. */
-  String exact(double number) {
-    return digits(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
-  }
-
-  /** An amount, or a range of amounts, in whole units of the currency. */
-  String money(BigDecimal least, BigDecimal most, String currency) {
-    var from = whole(least);
-    var to = whole(most);
-    return digits(
-        from.equals(to)
-            ? words.say("format.money", currency, from)
-            : words.say("format.money-range", currency, from, to));
-  }
-
-  private static String whole(BigDecimal amount) {
-    return amount.setScale(0, RoundingMode.HALF_UP).toPlainString();
-  }
-
   /** What a component is called in a sentence: {@code the port engine}. */
   String the(Component component) {
-    return words.say("the." + kind(component), name(component));
+    return words().say("the." + kind(component), name(component));
   }
 
   /** What it is called in a table or a heading: {@code port engine}. */
   String title(Component component) {
-    return words.say("title." + kind(component), name(component));
+    return words().say("title." + kind(component), name(component));
   }
 
   /** A name that already says what it is, such as {@code main-engine}, is not told so again. */
@@ -204,45 +134,9 @@ final class Phrases {
     return component.kind() == Component.Kind.BOAT ? survey.boat().name() : component.id();
   }
 
-  String list(List<String> items) {
-    return items.size() < 2
-        ? String.join("", items)
-        : words.say(
-            "list.last",
-            String.join(words.say("list.between"), items.subList(0, items.size() - 1)),
-            items.get(items.size() - 1));
-  }
-
-  static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, text.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
-            + text.substring(text.offsetByCodePoints(0, 1));
-  }
-
-  /** A title within a sentence, which in many languages begins with a small letter there. */
-  String within(String title) {
-    boolean abbreviation = title.length() > 1 && Character.isUpperCase(title.charAt(1));
-    boolean small = words.say("format.title-within").equals("small");
-    return title.isEmpty() || abbreviation || !small
-        ? title
-        : title.substring(0, 1).toLowerCase(words.locale()) + title.substring(1);
-  }
-
-  /** Things told one after the other that may have commas within. */
-  String series(List<String> items) {
-    return String.join(words.say("list.apart"), items);
-  }
-
   private static BigDecimal plain(double value, int digits) {
     var context = new MathContext(digits, RoundingMode.HALF_EVEN);
     var rounded = BigDecimal.valueOf(value).round(context).stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
-  }
-
-  private String digits(String written) {
-    return written
-        .replace(' ', NO_BREAK_SPACE)
-        .replaceAll("(?<=\\d)\\.(?=\\d)", Matcher.quoteReplacement(words.say("format.decimal")));
   }
 }

@@ -27,27 +27,14 @@ public record SubsystemRow(
   static SubsystemRow of(Manuscript m, SubsystemGrade graded) {
     var grade = graded.grade();
     var name = Phrases.capital(m.words().of("subsystem", graded.subsystem()));
-    var worst = grade.certain() ? "" : indexAndWord(m, grade.low());
     return new SubsystemRow(
         name,
         Integer.toString(grade.printed()),
-        word(m, grade),
-        worst,
+        m.phrases().condition(grade),
+        m.phrases().atWorst(grade),
         m.phrases().percent(grade.coverage()),
         scale(grade, says(m, name, grade)),
         why(m, graded));
-  }
-
-  static String word(Manuscript m, Grade grade) {
-    return grade.graded() ? m.words().of("condition", grade.word()) : m.words().say("not-graded");
-  }
-
-  static String indexAndWord(Manuscript m, double index) {
-    return m.words()
-        .say(
-            "index-and-word",
-            Phrases.index(index),
-            m.words().of("condition", ConditionWord.of(index)));
   }
 
   static String name(Manuscript m, Subsystem subsystem) {
@@ -55,10 +42,11 @@ public record SubsystemRow(
   }
 
   private static String says(Manuscript m, String name, Grade grade) {
-    var says = m.words().say("scale.index", name, grade.printed() + "", word(m, grade));
+    var says =
+        m.words().say("scale.index", name, grade.printed() + "", m.phrases().condition(grade));
     return grade.certain()
         ? says
-        : m.words().say("scale.index-at-worst", says, indexAndWord(m, grade.low()));
+        : m.words().say("scale.index-at-worst", says, m.phrases().atWorst(grade));
   }
 
   static Scale scale(Grade grade, String says) {

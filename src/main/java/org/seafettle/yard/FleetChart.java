@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Subsystem;
+import org.seafettle.report.Forms;
 import org.seafettle.report.Words;
 
 /**
@@ -87,7 +88,7 @@ public record FleetChart(List<Head> heads, List<Bar> bars) {
     counts.add(fleet.boatsUnseen(subsystem));
     var name = words.of("subsystem", subsystem);
     return new Bar(
-        name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1),
+        Forms.capital(name),
         counts.stream().map(n -> n == 0 ? "" : Integer.toString(n)).toList(),
         stretches(heads, counts),
         says(words, name, heads, counts));

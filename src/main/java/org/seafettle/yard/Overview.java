@@ -3,6 +3,8 @@ package org.seafettle.yard;
 import java.util.List;
 import java.util.Map;
 import org.seafettle.assessment.Verdict;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.report.Forms;
 import org.seafettle.report.Paper;
 import org.seafettle.report.Words;
 
@@ -133,11 +135,12 @@ public record Overview(
   /**
    * Writes the overview; the same fleet gives the same overview.
    *
+   * @param catalogue in the language of the words, for the names of parts
    * @throws IllegalStateException where a text is missing from the words
    */
-  public static Overview of(Fleet fleet, Words words, Paper paper) {
-    var figures = new Figures(words);
-    var lines = new OverviewLines(fleet, figures);
+  public static Overview of(Fleet fleet, Catalogue catalogue, Words words, Paper paper) {
+    var forms = new Forms(words);
+    var lines = new OverviewLines(fleet, catalogue, forms, new Figures(forms));
     return new Overview(
         new Heading(
             words.locale().toLanguageTag(),

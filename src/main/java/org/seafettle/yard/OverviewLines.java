@@ -3,13 +3,15 @@ package org.seafettle.yard;
 import java.util.ArrayList;
 import java.util.List;
 import org.seafettle.assessment.Verdict.Readiness;
+import org.seafettle.catalogue.Catalogue;
+import org.seafettle.report.Forms;
 import org.seafettle.report.Words;
 
 /** Writes the lines of an overview. */
-record OverviewLines(Fleet fleet, Figures figures) {
+record OverviewLines(Fleet fleet, Catalogue catalogue, Forms forms, Figures figures) {
 
   private Words words() {
-    return figures.words();
+    return forms.words();
   }
 
   Overview.Summary summary() {
@@ -22,8 +24,8 @@ record OverviewLines(Fleet fleet, Figures figures) {
   }
 
   private String period() {
-    var from = fleet.from().map(figures::date).orElse("");
-    var to = fleet.to().map(figures::date).orElse("");
+    var from = fleet.from().map(forms::shortDate).orElse("");
+    var to = fleet.to().map(forms::shortDate).orElse("");
     return from.isEmpty()
         ? words().say("season.no-survey")
         : words().say(from.equals(to) ? "season.day" : "season.period", from, to);
@@ -63,10 +65,10 @@ record OverviewLines(Fleet fleet, Figures figures) {
     var grade = boat.standing().weakest();
     return new Overview.Line(
         about.name(),
-        words().say("season.about", about.survey(), figures.date(about.date())),
+        words().say("season.about", about.survey(), forms.shortDate(about.date())),
         Integer.toString(grade.printed()),
-        figures.condition(grade),
-        figures.atWorst(grade),
+        forms.condition(grade),
+        forms.atWorst(grade),
         verdict(boat),
         critical(boat),
         new Overview.Work(figures.hours(boat.hours()), figures.money(boat.cost())));
@@ -81,7 +83,7 @@ record OverviewLines(Fleet fleet, Figures figures) {
   Overview.OrderLine order(Fleet.Order order) {
     var price = figures.money(order.price());
     return new Overview.OrderLine(
-        order.part().replace('-', ' '),
+        catalogue.name(Catalogue.Named.PART, order.part()),
         Integer.toString(order.pieces()),
         Integer.toString(order.boats()),
         price.isEmpty() || order.unpriced() == 0

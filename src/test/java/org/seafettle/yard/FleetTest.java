@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Verdict.Readiness;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.html.Templates;
+import org.seafettle.json.CatalogueReader;
 import org.seafettle.report.Paper;
 import org.seafettle.report.Reminders.Reminder;
 
@@ -82,7 +83,9 @@ class FleetTest {
 
   @Test
   void the_overview_tells_every_boat_every_part_and_every_fault() {
-    var overview = Overview.of(Fleet.of(ALL), Templates.supplied().words("en"), Paper.A4);
+    var overview =
+        Overview.of(
+            Fleet.of(ALL), CatalogueReader.supplied(), Templates.supplied().words("en"), Paper.A4);
     assertThat(overview.boats())
         .extracting(Overview.Line::name)
         .containsExactly("Pipit", "Curlew", "Dunlin");
@@ -117,7 +120,11 @@ class FleetTest {
   @Test
   void a_fleet_without_a_single_usable_survey_still_has_an_overview() {
     var overview =
-        Overview.of(Fleet.of(List.of(BROKEN)), Templates.supplied().words("en"), Paper.A4);
+        Overview.of(
+            Fleet.of(List.of(BROKEN)),
+            CatalogueReader.supplied(),
+            Templates.supplied().words("en"),
+            Paper.A4);
     assertThat(overview.boats()).isEmpty();
     assertThat(overview.summary().period()).isEqualTo("No survey could be used.");
   }
