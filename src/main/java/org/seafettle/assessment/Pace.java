@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import org.seafettle.formula.time.Season;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
-import org.seafettle.survey.Component;
 import org.seafettle.survey.Engine;
 import org.seafettle.survey.Survey;
 
@@ -57,8 +56,8 @@ public record Pace(Season season, boolean stated, List<Double> hours) {
     var all = new TreeMap<LocalDate, Double>();
     put(all, survey, engine);
     earlier.stream()
-        .filter(s -> s.component(engine.id()).filter(c -> same(c, engine)).isPresent())
-        .forEach(s -> put(all, s, (Engine) s.component(engine.id()).orElseThrow()));
+        .flatMap(s -> s.engines().stream().filter(engine::isSameAs).map(then -> Map.entry(s, then)))
+        .forEach(then -> put(all, then.getKey(), then.getValue()));
     all.tailMap(survey.occasion().date(), false).clear();
     var rising = new TreeMap<LocalDate, Double>();
     for (var point : all.descendingMap().entrySet()) {
@@ -68,13 +67,6 @@ public record Pace(Season season, boolean stated, List<Double> hours) {
       rising.put(point.getKey(), point.getValue());
     }
     return rising;
-  }
-
-  private static boolean same(Component then, Engine now) {
-    return then instanceof Engine engine
-        && (engine.plate().serial().isEmpty()
-            || now.plate().serial().isEmpty()
-            || engine.plate().serial().equals(now.plate().serial()));
   }
 
   private static void put(Map<LocalDate, Double> meter, Survey survey, Engine engine) {

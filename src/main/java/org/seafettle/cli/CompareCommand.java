@@ -51,8 +51,8 @@ final class CompareCommand implements Callable<Integer> {
     var catalogue = CatalogueReader.supplied();
     var typefaces = new Typefaces();
     var reader = new SurveyReader(catalogue, typefaces::covers);
-    var one = Surveyed.read(paths.get(0), reader);
-    var other = Surveyed.read(paths.get(1), reader);
+    var one = Compared.read(paths.get(0), reader);
+    var other = Compared.read(paths.get(1), reader);
     boolean swapped = other.day().isBefore(one.day());
     var then = swapped ? other : one;
     var now = swapped ? one : other;
@@ -77,7 +77,7 @@ final class CompareCommand implements Callable<Integer> {
   /** By the hull number; where one of them has none, by the name. */
   private static boolean isOneBoat(Boat then, Boat now) {
     return then.hin().isPresent() && now.hin().isPresent()
-        ? plain(then.hin().get()).equals(plain(now.hin().get()))
+        ? then.plainHin().equals(now.plainHin())
         : plain(then.name()).equals(plain(now.name()));
   }
 

@@ -22,11 +22,11 @@ final class DifferenceInWords {
   private static final int CELL = 21;
 
   private final Difference difference;
-  private final Surveyed then;
-  private final Surveyed now;
+  private final Compared then;
+  private final Compared now;
   private final List<String> lines = new ArrayList<>();
 
-  DifferenceInWords(Difference difference, Surveyed then, Surveyed now) {
+  DifferenceInWords(Difference difference, Compared then, Compared now) {
     this.difference = difference;
     this.then = then;
     this.now = now;
@@ -47,7 +47,7 @@ final class DifferenceInWords {
     return lines;
   }
 
-  private void head(String when, Surveyed surveyed) {
+  private void head(String when, Compared surveyed) {
     var boat = surveyed.survey().boat();
     lines.add(
         Layout.line(
@@ -126,7 +126,7 @@ final class DifferenceInWords {
   }
 
   /** What a report printed when it was made, by the rules of that day. */
-  private void printed(GradeChange grade, Surveyed then, Surveyed now) {
+  private void printed(GradeChange grade, Compared then, Compared now) {
     var before = printed(grade, then);
     var today = printed(grade, now);
     if (before.isPresent() || today.isPresent()) {
@@ -134,7 +134,7 @@ final class DifferenceInWords {
     }
   }
 
-  private static Optional<String> printed(GradeChange grade, Surveyed surveyed) {
+  private static Optional<String> printed(GradeChange grade, Compared surveyed) {
     return surveyed.printed().stream()
         .flatMap(p -> p.grades().stream())
         .filter(g -> g.engine().equals(grade.engine().id()))

@@ -68,14 +68,14 @@ final class EarlierSurveys {
   }
 
   private static void compare(Field field, Survey now, Survey then) {
-    var hin = now.boat().hin();
-    var other = then.boat().hin();
-    if (hin.isPresent() && other.isPresent() && !plain(hin.get()).equals(plain(other.get()))) {
+    var hin = now.boat().plainHin();
+    var other = then.boat().plainHin();
+    if (hin.isPresent() && other.isPresent() && !hin.equals(other)) {
       field.blame(
           "The earlier survey is of another boat: its HIN is "
-              + other.get()
+              + then.boat().hin().orElseThrow()
               + ", here it is "
-              + hin.get()
+              + now.boat().hin().orElseThrow()
               + ".",
           "Name a survey of the same boat, or correct the HIN.");
     } else if (!then.occasion().date().isBefore(now.occasion().date())) {
@@ -87,9 +87,5 @@ final class EarlierSurveys {
               + ".",
           "Leave it out, or correct the date.");
     }
-  }
-
-  private static String plain(String hin) {
-    return hin.replaceAll("[^A-Za-z0-9]", "").toUpperCase(java.util.Locale.ROOT);
   }
 }

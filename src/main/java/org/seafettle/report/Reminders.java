@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -177,8 +176,6 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
   }
 
   private static String boat(Boat boat) {
-    return boat.hin()
-        .map(hin -> hin.replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT))
-        .orElseGet(() -> boat.name() + " " + boat.built().orElse(0));
+    return boat.plainHin().orElseGet(() -> boat.name() + " " + boat.built().orElse(0));
   }
 }

@@ -1,5 +1,6 @@
 package org.seafettle.survey;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -47,6 +48,11 @@ public record Boat(
   @Override
   public Kind kind() {
     return Kind.BOAT;
+  }
+
+  /** The hull number in capitals without blanks and hyphens, to be held against another one. */
+  public Optional<String> plainHin() {
+    return hin.map(number -> number.replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT));
   }
 
   /** Whether she has it, where that is known. */

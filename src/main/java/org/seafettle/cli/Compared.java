@@ -16,11 +16,10 @@ import org.seafettle.survey.Survey;
 /**
  * A survey to be compared.
  *
- * @param path where it was read from
  * @param survey what was recorded
  * @param printed what the report printed when it was made, where it was read from one
  */
-record Surveyed(Path path, Survey survey, Optional<Printed> printed) {
+record Compared(Survey survey, Optional<Printed> printed) {
 
   LocalDate day() {
     return survey.occasion().date();
@@ -29,14 +28,14 @@ record Surveyed(Path path, Survey survey, Optional<Printed> printed) {
   /**
    * @throws Refused with every fault of the survey, or where a report carries none
    */
-  static Surveyed read(Path path, SurveyReader reader) {
+  static Compared read(Path path, SurveyReader reader) {
     var name = String.valueOf(path.getFileName());
     return name.toLowerCase(Locale.ROOT).endsWith(".pdf")
         ? report(path, name, reader)
-        : new Surveyed(path, reader.read(path).survey(), Optional.empty());
+        : new Compared(reader.read(path).survey(), Optional.empty());
   }
 
-  private static Surveyed report(Path path, String name, SurveyReader reader) {
+  private static Compared report(Path path, String name, SurveyReader reader) {
     var files = Enclosed.in(path);
     var survey = files.get("survey.json");
     if (survey == null) {
@@ -49,6 +48,6 @@ record Surveyed(Path path, Survey survey, Optional<Printed> printed) {
     var printed =
         Optional.ofNullable(files.get("assessment.json"))
             .map(bytes -> Printed.read(name + "/assessment.json", bytes));
-    return new Surveyed(path, reader.read(new String(survey, StandardCharsets.UTF_8)), printed);
+    return new Compared(reader.read(new String(survey, StandardCharsets.UTF_8)), printed);
   }
 }
