@@ -62,14 +62,15 @@ final class Markup {
   }
 
   void words(String text) {
-    out.append(text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
+    out.append(escaped(text));
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
   private static String quoted(String text) {
-    return text.replace("&", "&amp;")
-        .replace("\"", "&quot;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;");
+    return escaped(text).replace("\"", "&quot;");
   }
 
   /** An element and all in it. */

@@ -1,6 +1,5 @@
 package org.seafettle.json;
 
-import java.nio.charset.StandardCharsets;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Scoring;
 
@@ -50,6 +49,6 @@ public final class AssessmentWriter {
     file.list("photos", survey.photos().stream().map(SurveyPart::photo))
         .list("work", survey.work().stream().map(SurveyPart::work))
         .object("prices", survey.prices().map(SurveyPart::prices));
-    return (PrettyJson.write(file.node()) + "\n").getBytes(StandardCharsets.UTF_8);
+    return PrettyJson.file(file.node());
   }
 }

@@ -84,17 +84,10 @@ public final class DifferenceWriter {
   private static JsonRecord result(Result result) {
     var seen = result.seen();
     return new JsonRecord()
-        .text("state", state(result.sighting()))
+        .text("state", ResultPart.state(result.sighting()))
         .text("outcome", seen.map(s -> s.outcome().name()))
         .text("class", seen.map(Sighting.Seen::found).map(FindingClass::word))
         .text("counts-as", seen.map(Sighting.Seen::counts).map(FindingClass::word));
-  }
-
-  private static String state(Sighting sighting) {
-    if (sighting instanceof Sighting.Seen seen) {
-      return seen.partly().isPresent() ? "partly" : "seen";
-    }
-    return sighting instanceof Sighting.NotApplicable ? "not-applicable" : "not-inspected";
   }
 
   private static JsonRecord grade(GradeChange grade) {

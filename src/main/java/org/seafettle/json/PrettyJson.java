@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.charset.StandardCharsets;
 
 /** Writes JSON with an indent of two, the same on every system. */
 final class PrettyJson {
@@ -28,6 +29,11 @@ final class PrettyJson {
                   .withArrayIndenter(INDENT));
 
   private PrettyJson() {}
+
+  /** As a file: UTF-8, with a line end. */
+  static byte[] file(JsonNode node) {
+    return (write(node) + "\n").getBytes(StandardCharsets.UTF_8);
+  }
 
   static String write(JsonNode node) {
     try {

@@ -42,15 +42,21 @@ final class ResultPart {
   }
 
   private static void sighting(JsonRecord record, Sighting sighting) {
+    record.text("state", state(sighting));
     if (sighting instanceof Sighting.Seen seen) {
-      seen(record.text("state", seen.partly().isPresent() ? "partly" : "seen"), seen);
+      seen(record, seen);
     } else if (sighting instanceof Sighting.Unseen unseen) {
-      record.text("state", "not-inspected").object("reason", reason(unseen.reason()));
+      record.object("reason", reason(unseen.reason()));
     } else if (sighting instanceof Sighting.NotApplicable not) {
-      record
-          .text("state", "not-applicable")
-          .object("reason", reason(new Reason(Reason.Kind.STATED, not.reason())));
+      record.object("reason", reason(new Reason(Reason.Kind.STATED, not.reason())));
     }
+  }
+
+  static String state(Sighting sighting) {
+    if (sighting instanceof Sighting.Seen seen) {
+      return seen.partly().isPresent() ? "partly" : "seen";
+    }
+    return sighting instanceof Sighting.NotApplicable ? "not-applicable" : "not-inspected";
   }
 
   private static JsonRecord reason(Reason reason) {

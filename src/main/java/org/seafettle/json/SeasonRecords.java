@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -59,7 +58,7 @@ public final class SeasonRecords {
             .put("inputs", kept.inputs())
             .put("report", kept.report());
     entry.set(kind(kept.entry()), MAPPER.valueToTree(kept.entry()));
-    return (PrettyJson.write(entry) + "\n").getBytes(StandardCharsets.UTF_8);
+    return PrettyJson.file(entry);
   }
 
   private static String kind(Entry entry) {
@@ -92,7 +91,7 @@ public final class SeasonRecords {
 
   /** The names of all surveys of a season. */
   public static byte[] writeNames(List<String> names) {
-    return (PrettyJson.write(MAPPER.valueToTree(names)) + "\n").getBytes(StandardCharsets.UTF_8);
+    return PrettyJson.file(MAPPER.valueToTree(names));
   }
 
   /** Empty where it is no such list. */
