@@ -48,7 +48,9 @@ final class Causes {
       if (!signs.isEmpty()) {
         from.addAll(signs);
       } else if (need.anyOf().stream().anyMatch(s -> couldStillShow(s, results))) {
-        Optional.of(need).filter(n -> !n.onlyIfSeen()).ifPresent(missing::add);
+        if (!need.onlyIfSeen()) {
+          missing.add(need);
+        }
       } else if (!need.onlyIfSeen() || !need.anyOf().isEmpty()) {
         return Optional.empty();
       }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.seafettle.problem.Refused;
 
@@ -118,16 +119,10 @@ public final class Inputs {
     double own = 0;
     for (int i = 0; i < halves.size(); i++) {
       int which = i;
-      own += squared(derive, halves.get(i), by -> moved(name, which, by));
+      own += squared(derive, halves.get(i), by -> moved(name, each -> each == which ? by : 0));
     }
     double most = halves.stream().mapToDouble(h -> h).max().orElse(0);
-    return Math.max(own, squared(derive, most, by -> moved(name, by, all(name))));
-  }
-
-  private Inputs moved(String name, double by, List<Double> together) {
-    var elsewhere = new LinkedHashMap<>(several);
-    elsewhere.put(name, together.stream().map(value -> value + by).toList());
-    return new Inputs(facts, values, Map.of(), elsewhere, Map.of());
+    return Math.max(own, squared(derive, most, by -> moved(name, each -> by)));
   }
 
   /** Both sides count: what is taken as the highest or the lowest may move the same way on both. */
@@ -154,11 +149,13 @@ public final class Inputs {
     return new Inputs(facts, elsewhere, Map.of(), several, Map.of());
   }
 
-  private Inputs moved(String name, int which, double by) {
-    var one = new ArrayList<>(all(name));
-    one.set(which, one.get(which) + by);
+  private Inputs moved(String name, IntToDoubleFunction by) {
+    var moved = new ArrayList<>(all(name));
+    for (int i = 0; i < moved.size(); i++) {
+      moved.set(i, moved.get(i) + by.applyAsDouble(i));
+    }
     var elsewhere = new LinkedHashMap<>(several);
-    elsewhere.put(name, one);
+    elsewhere.put(name, moved);
     return new Inputs(facts, values, Map.of(), elsewhere, Map.of());
   }
 }

@@ -2,7 +2,6 @@ package org.seafettle.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,15 +73,19 @@ final class SeasonCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (surveys.isPresent() != merge.isEmpty() || jobs.filter(n -> n < 1).isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          surveys.isPresent() != merge.isEmpty()
-              ? "Name either the folder of the surveys or --merge with the folders of all parts."
-              : "--jobs takes a number from 1 on.");
+    if (surveys.isPresent() != merge.isEmpty()) {
+      throw misunderstood(
+          "Name either the folder of the surveys or --merge with the folders of all parts.");
+    }
+    if (jobs.filter(n -> n < 1).isPresent()) {
+      throw misunderstood("--jobs takes a number from 1 on.");
     }
     var pipe = setting.pipe();
     return surveys.isPresent() ? run(surveys.get(), pipe) : merged(pipe);
+  }
+
+  private ParameterException misunderstood(String why) {
+    return new ParameterException(spec.commandLine(), why);
   }
 
   private int run(Path folder, Pipe pipe) throws IOException {
@@ -152,17 +155,14 @@ final class SeasonCommand implements Callable<Integer> {
   }
 
   private void summary(Map<BoatRun.Ended, Integer> ended, double seconds) {
-    var of = new EnumMap<BoatRun.Ended, Integer>(BoatRun.Ended.class);
-    for (var kind : BoatRun.Ended.values()) {
-      of.put(kind, ended.getOrDefault(kind, 0));
-    }
     console.remark(
         String.format(
             Locale.ROOT,
             "%d made, %d unchanged, %d failed, %.1f s.",
-            of.get(BoatRun.Ended.MADE),
-            of.get(BoatRun.Ended.UNCHANGED),
-            of.get(BoatRun.Ended.REFUSED) + of.get(BoatRun.Ended.FAULT),
+            ended.getOrDefault(BoatRun.Ended.MADE, 0),
+            ended.getOrDefault(BoatRun.Ended.UNCHANGED, 0),
+            ended.getOrDefault(BoatRun.Ended.REFUSED, 0)
+                + ended.getOrDefault(BoatRun.Ended.FAULT, 0),
             seconds));
   }
 

@@ -15,7 +15,6 @@ import org.seafettle.json.WorkListWriter;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
-import org.seafettle.yard.Entry;
 import org.seafettle.yard.Fleet;
 import org.seafettle.yard.Kept;
 import org.seafettle.yard.WorkTable;
@@ -65,7 +64,7 @@ final class SeasonPapers {
     missing.keySet().removeAll(kept.keySet());
     Refused.ifAny(different);
     Refused.ifAny(missing.values().stream().limit(MOST_NAMED).toList());
-    return Fleet.of(kept.values().stream().map(Kept::entry).map(Entry.class::cast).toList());
+    return Fleet.of(kept.values().stream().map(Kept::entry).toList());
   }
 
   private static Problem unmade(String source) {

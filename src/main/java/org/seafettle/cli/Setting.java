@@ -74,15 +74,13 @@ final class Setting {
    */
   Pipe pipe() {
     var used = used();
-    var options = new Options(units, paper, draft);
-    return new Pipe(used, known(used), options, keepMetadata, house);
+    return new Pipe(used, known(used), options(), keepMetadata, house);
   }
 
   /** Of all that changes a report beside its survey, the program and the catalogue. */
   String digest() throws IOException {
-    var options = new Options(units, paper, draft);
     return String.join(
-        " ", used().digest(), language, options.toString(), keepMetadata + "", faceDigest());
+        " ", used().digest(), language, options().toString(), keepMetadata + "", faceDigest());
   }
 
   /** The house's file and every logo beside it. */
@@ -99,6 +97,10 @@ final class Setting {
       }
     }
     return digests.toString();
+  }
+
+  private Options options() {
+    return new Options(units, paper, draft);
   }
 
   private Templates used() {

@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import org.seafettle.photo.Fingerprint;
 
 /** SHA-256, in hexadecimal. */
 final class Sha256 {
@@ -18,11 +16,7 @@ final class Sha256 {
   }
 
   static String of(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e); // every Java has it
-    }
+    return Fingerprint.of(bytes).hex();
   }
 
   /** Empty text where there is no such file. */

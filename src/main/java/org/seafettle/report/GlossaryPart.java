@@ -3,7 +3,6 @@ package org.seafettle.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -44,7 +43,12 @@ public record GlossaryPart(List<Row> entries) {
         .collect(Collectors.toCollection(java.util.TreeSet::new));
   }
 
+  /** Whether a word of the text begins so. */
   private static boolean uses(String text, String word) {
-    return Pattern.compile("(?<![\\p{L}])" + Pattern.quote(word)).matcher(text).find();
+    int at = text.indexOf(word);
+    while (at > 0 && Character.isLetter(text.codePointBefore(at))) {
+      at = text.indexOf(word, at + 1);
+    }
+    return at >= 0;
   }
 }
