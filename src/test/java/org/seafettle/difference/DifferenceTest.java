@@ -21,7 +21,7 @@ class DifferenceTest {
 
   private static final Catalogue CATALOGUE = CatalogueReader.supplied();
 
-  private static Assessment survey(String date, String serial, String... findings) {
+  private static Assessment survey(String date, String serial, int installed, String... findings) {
     return new Assessor(CATALOGUE)
         .assess(
             SurveyReader.bind(
@@ -36,23 +36,24 @@ class DifferenceTest {
                       "engines": [ { "id": "port", "type": "outboard-4-stroke",
                                      "serial": "%s", "hours": "200 h" } ],
                       "batteries": [ { "id": "start", "serves": ["port"], "chemistry": "agm",
-                                       "nominal": "12 V" } ],
+                                       "nominal": "12 V", "installed": %d } ],
                       "findings": [%s]
                     }
                     """,
                     date,
                     serial,
+                    installed,
                     String.join(",", findings)),
                 CATALOGUE),
             List.of());
   }
 
   private static Assessment then(String... findings) {
-    return survey("2025-09-30", "A1", findings);
+    return survey("2025-09-30", "A1", 2020, findings);
   }
 
   private static Assessment now(String... findings) {
-    return survey("2026-09-30", "A1", findings);
+    return survey("2026-09-30", "A1", 2020, findings);
   }
 
   private static String oil(String rest) {
@@ -106,12 +107,23 @@ class DifferenceTest {
 
   @Test
   void an_engine_with_another_serial_number_is_another_engine() {
-    var exchanged = survey("2026-09-30", "B2", MILKY);
+    var exchanged = survey("2026-09-30", "B2", 2020, MILKY);
     assertThat(oil(then(GOLDEN), exchanged)).isEqualTo(Kind.FIRST_SEEN);
     var grades = Difference.between(then(GOLDEN), exchanged, Match.ONE_BOAT).grades();
     assertThat(grades.get(0).proof()).isEqualTo(GradeChange.Proof.NOTHING_BEFORE);
     assertThat(Difference.between(then(GOLDEN), exchanged, Match.TWO_BOATS).of(Kind.NEW))
         .hasSize(1);
+  }
+
+  @Test
+  void a_battery_of_another_year_is_another_battery() {
+    var bulged = "{ \"check\": \"battery-case\", \"on\": \"start\", \"is\": \"bulged\" }";
+    var sound = bulged.replace("bulged", "sound");
+    assertThat(Difference.between(then(bulged), now(sound), Match.ONE_BOAT).of(Kind.PUT_RIGHT))
+        .hasSize(1);
+    var renewed = survey("2026-09-30", "A1", 2026, sound);
+    assertThat(Difference.between(then(bulged), renewed, Match.ONE_BOAT).of(Kind.PUT_RIGHT))
+        .isEmpty();
   }
 
   @Test
