@@ -64,7 +64,11 @@ public final class Assessor {
         verdict(results, engines),
         Causes.from(causes, results),
         plan,
-        new History(past, book.follow(survey, results), Series.of(survey, earlier)));
+        new History(
+            past,
+            book.follow(survey, results),
+            Exchange.of(survey, earlier),
+            Series.of(survey, earlier)));
   }
 
   private static Verdict verdict(List<Result> results, List<EngineGrade> engines) {

@@ -79,7 +79,8 @@ final class Deadlines {
   /** The next thing on the same component that is still to come: that is when somebody is there. */
   private Optional<LocalDate> nextService(Component on) {
     return dues.stream()
-        .filter(d -> d.result().component().id().equals(on.id()) && d.last().isPresent())
+        .filter(d -> d.result().component().id().equals(on.id()))
+        .filter(d -> !d.isAge() && !d.isLook())
         .flatMap(d -> d.next().stream())
         .filter(day -> day.isAfter(today))
         .min(LocalDate::compareTo);

@@ -30,16 +30,18 @@ final class Dues {
   private final Survey survey;
   private final LocalDate today;
   private final Map<String, Pace> paces = new LinkedHashMap<>();
+  private final Wear wear;
 
   private Dues(Survey survey, List<Survey> earlier) {
     this.survey = survey;
     this.today = survey.occasion().date();
+    this.wear = new Wear(survey, earlier);
     for (var engine : survey.engines()) {
       Pace.of(survey, earlier, engine).ifPresent(pace -> paces.put(engine.id(), pace));
     }
   }
 
-  /** What falls due after an interval or at an age, in the order of the results. */
+  /** What falls due after an interval, at an age or with its wear, in the order of the results. */
   static List<Due> of(Survey survey, List<Survey> earlier, List<Result> results) {
     var dues = new Dues(survey, earlier);
     return results.stream().flatMap(r -> dues.due(r).stream()).toList();
@@ -53,7 +55,27 @@ final class Dues {
           .filter(f -> measured.isPresent() || f.done().isPresent())
           .flatMap(f -> repeated(result, interval, f));
     }
-    return measured.flatMap(m -> aged(result, m.measure()));
+    return measured.flatMap(m -> aged(result, m.measure())).or(() -> lookedAtAgain(result));
+  }
+
+  /** What has to be put right is renewed, and not merely looked at again. */
+  private Optional<Due> lookedAtAgain(Result result) {
+    var months = result.check().guidance().again();
+    if (months.isEmpty()
+        || result.seen().isEmpty()
+        || result.counts().atLeast(FindingClass.TIMELY)) {
+      return Optional.empty();
+    }
+    var again = today.plusMonths(months.getAsInt());
+    return Optional.of(
+        new Due(
+            result,
+            Optional.of(new LastDone(today, meter(result))),
+            new Interval.Due(OptionalDouble.empty(), OptionalDouble.of(months.getAsInt())),
+            Optional.of(new Due.Between(again, again)),
+            Optional.empty(),
+            wear.until(result),
+            Optional.empty()));
   }
 
   private Optional<Due> repeated(Result result, Interval interval, Finding finding) {
@@ -76,6 +98,7 @@ final class Dues {
             holding.get(),
             byCalendar.map(day -> new Due.Between(day, day)),
             byHours,
+            Optional.empty(),
             overdue(byHours.map(Due.Running::left), byCalendar)));
   }
 
@@ -84,9 +107,11 @@ final class Dues {
     if (finding.done().isEmpty()) {
       return finding.evidence().last();
     }
-    var meter =
-        result.component() instanceof Engine engine ? engine.hours() : Optional.<Quantity>empty();
-    return Optional.of(new LastDone(today, meter));
+    return Optional.of(new LastDone(today, meter(result)));
+  }
+
+  private static Optional<Quantity> meter(Result result) {
+    return result.component() instanceof Engine engine ? engine.hours() : Optional.empty();
   }
 
   private Optional<Due.Running> running(Facts facts, LastDone last, OptionalDouble hours) {
@@ -123,6 +148,7 @@ final class Dues {
             Optional.empty(),
             new Interval.Due(OptionalDouble.empty(), OptionalDouble.of(months)),
             Optional.of(new Due.Between(earliest, latest)),
+            Optional.empty(),
             Optional.empty(),
             overdue(Optional.empty(), Optional.of(latest))));
   }

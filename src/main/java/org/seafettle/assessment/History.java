@@ -9,13 +9,16 @@ import org.seafettle.trend.Series;
  *
  * @param past each earlier survey, oldest first
  * @param followed the findings that they left open, by number, and what became of them
+ * @param exchanged what is not what it was at the last survey
  * @param series each reading over the years, this survey's last
  */
-public record History(List<Past> past, List<Followed> followed, List<Series> series) {
+public record History(
+    List<Past> past, List<Followed> followed, List<Exchange> exchanged, List<Series> series) {
 
   public History {
     past = List.copyOf(past);
     followed = List.copyOf(followed);
+    exchanged = List.copyOf(exchanged);
     series = List.copyOf(series);
   }
 

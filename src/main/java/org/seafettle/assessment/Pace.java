@@ -4,12 +4,8 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.seafettle.formula.time.Season;
-import org.seafettle.quantity.MeasuredUnit;
-import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Engine;
 import org.seafettle.survey.Survey;
 
@@ -39,69 +35,41 @@ public record Pace(Season season, boolean stated, List<Double> hours) {
   }
 
   static Optional<Pace> of(Survey survey, List<Survey> earlier, Engine engine) {
-    var stated = survey.occasion().season();
-    var season =
-        stated
-            .map(s -> new Season(s.from(), s.to()))
-            .orElse(new Season(MonthDay.of(1, 1), MonthDay.of(12, 31)));
-    var hours = seasons(season, meter(survey, earlier, engine));
+    var season = season(survey);
+    var hours = seasons(season, Meter.of(survey, earlier, engine).rising());
     return hours.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Pace(season, stated.isPresent(), hours));
+        : Optional.of(new Pace(season, survey.occasion().season().isPresent(), hours));
   }
 
-  /** What the meter showed, by day, as far as it never fell since. */
-  private static TreeMap<LocalDate, Double> meter(
-      Survey survey, List<Survey> earlier, Engine engine) {
-    var all = new TreeMap<LocalDate, Double>();
-    put(all, survey, engine);
-    earlier.stream()
-        .flatMap(s -> s.engines().stream().filter(engine::isSameAs).map(then -> Map.entry(s, then)))
-        .forEach(then -> put(all, then.getKey(), then.getValue()));
-    all.tailMap(survey.occasion().date(), false).clear();
-    var rising = new TreeMap<LocalDate, Double>();
-    for (var point : all.descendingMap().entrySet()) {
-      if (!rising.isEmpty() && point.getValue() > rising.firstEntry().getValue()) {
-        break;
-      }
-      rising.put(point.getKey(), point.getValue());
-    }
-    return rising;
+  /** The part of the year in which the boat is used; all of it where the survey does not say. */
+  static Season season(Survey survey) {
+    return survey
+        .occasion()
+        .season()
+        .map(s -> new Season(s.from(), s.to()))
+        .orElse(new Season(MonthDay.of(1, 1), MonthDay.of(12, 31)));
   }
 
-  private static void put(Map<LocalDate, Double> meter, Survey survey, Engine engine) {
-    put(meter, survey.occasion().date(), engine.hours());
-    survey.work().stream()
-        .filter(w -> w.on().equals(engine.id()))
-        .forEach(w -> put(meter, w.date(), w.at()));
-    survey.findings().stream()
-        .filter(f -> f.on().equals(engine.id()))
-        .flatMap(f -> f.evidence().last().stream())
-        .forEach(last -> put(meter, last.date(), last.at()));
-  }
-
-  private static void put(Map<LocalDate, Double> meter, LocalDate day, Optional<Quantity> hours) {
-    hours.ifPresent(h -> meter.putIfAbsent(day, h.in(MeasuredUnit.HOUR)));
+  /** The days of the season after one day and until another. */
+  static long days(Season season, LocalDate after, LocalDate until) {
+    return after.plusDays(1).datesUntil(until.plusDays(1)).filter(season::contains).count();
   }
 
   /** The hours of whole seasons, newest first, each from at least half a season. */
-  private static List<Double> seasons(Season season, TreeMap<LocalDate, Double> meter) {
+  private static List<Double> seasons(Season season, List<Meter.Point> newestFirst) {
     var seasons = new ArrayList<Double>();
-    var end = meter.lastEntry();
-    for (var start : meter.descendingMap().entrySet()) {
-      long days = daysOf(season, start.getKey(), end.getKey());
+    var end = newestFirst.stream().findFirst();
+    for (var start : newestFirst) {
+      long days = days(season, start.day(), end.orElseThrow().day());
       if (days >= LEAST_PART * season.days()) {
-        double ran = end.getValue() - start.getValue();
+        double ran = end.orElseThrow().hours() - start.hours();
         if (ran < HOURS_OF_A_DAY * days) {
           seasons.add(ran / days * season.days());
         }
-        end = start;
+        end = Optional.of(start);
       }
     }
     return seasons;
-  }
-
-  private static long daysOf(Season season, LocalDate after, LocalDate until) {
-    return after.plusDays(1).datesUntil(until.plusDays(1)).filter(season::contains).count();
   }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Purpose;
@@ -44,9 +45,15 @@ public record Check(
    * @param why what depends on it
    * @param instrument what is needed
    * @param since the catalogue's version that brought it
+   * @param again the months after which to look again at what was well, common practice
    */
   public record Guidance(
-      String title, List<String> how, String why, String instrument, String since) {
+      String title,
+      List<String> how,
+      String why,
+      String instrument,
+      String since,
+      OptionalInt again) {
 
     public Guidance {
       how = List.copyOf(how);

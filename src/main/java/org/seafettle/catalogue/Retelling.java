@@ -86,7 +86,8 @@ public final class Retelling {
         how,
         tell(key + "why", guidance.why()),
         tell(key + "instrument", guidance.instrument()),
-        guidance.since());
+        guidance.since(),
+        guidance.again());
   }
 
   private Criterion criterion(String key, Criterion criterion) {

@@ -75,11 +75,14 @@ record CheckInWords(Check check) {
 
   /** When it falls due; nothing where it is no matter of time. */
   List<String> due() {
-    return check.criterion() instanceof Interval interval
-        ? interval.due().cases().stream()
-            .map(c -> "due " + due(c.value()) + Spoken.scope(c.scope()))
-            .toList()
-        : List.of();
+    if (check.criterion() instanceof Interval interval) {
+      return interval.due().cases().stream()
+          .map(c -> "due " + due(c.value()) + Spoken.scope(c.scope()))
+          .toList();
+    }
+    return check.guidance().again().stream()
+        .mapToObj(months -> "to be looked at again after " + months + " months (common practice)")
+        .toList();
   }
 
   private static String due(Interval.Due due) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.Deadline;
@@ -42,6 +43,7 @@ final class CatalogueChecks {
         "why",
         "instrument",
         "since",
+        "again",
         "expected",
         "criterion",
         "outcomes");
@@ -78,7 +80,20 @@ final class CatalogueChecks {
       entry.fault("It is not said how it is done.", "Add \"how\", one sentence a step.");
     }
     return new Check.Guidance(
-        entry.text("title"), how, entry.text("why"), entry.text("instrument"), entry.text("since"));
+        entry.text("title"),
+        how,
+        entry.text("why"),
+        entry.text("instrument"),
+        entry.text("since"),
+        again(entry));
+  }
+
+  private static OptionalInt again(CatalogueEntry entry) {
+    var months = entry.maybe("again");
+    months.stream()
+        .filter(n -> n < 1 || n != Math.rint(n))
+        .forEach(n -> entry.fault("\"again\" is no number of months.", "Write 12 for a year."));
+    return months.isPresent() ? OptionalInt.of((int) months.getAsDouble()) : OptionalInt.empty();
   }
 
   private List<Outcome> outcomes(CatalogueEntry check, boolean sayable) {

@@ -21,6 +21,7 @@ final class DuePart {
                 .number("months", due.interval().months()))
         .object("by-calendar", due.byCalendar().map(DuePart::between))
         .object("by-hours", due.byHours().map(DuePart::running))
+        .object("by-wear", due.byWear().map(DuePart::wearing))
         .object("overdue", due.overdue().map(DuePart::overdue))
         .text("next", due.next().map(LocalDate::toString))
         .text("latest", due.latest().map(LocalDate::toString));
@@ -39,6 +40,14 @@ final class DuePart {
         .object("pace", running.pace().map(DuePart::pace))
         .text("earliest", running.fast().map(LocalDate::toString))
         .text("latest", running.slow().map(LocalDate::toString));
+  }
+
+  private static JsonRecord wearing(Due.Wearing wearing) {
+    return new JsonRecord()
+        .number("limit", wearing.limit())
+        .text("since", wearing.since().toString())
+        .text("earliest", wearing.fast().map(LocalDate::toString))
+        .text("latest", wearing.slow().map(LocalDate::toString));
   }
 
   private static JsonRecord pace(Pace pace) {

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.OptionalInt;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Cause;
+import org.seafettle.assessment.Exchange;
 import org.seafettle.assessment.Followed;
 import org.seafettle.assessment.History;
+import org.seafettle.assessment.Meter;
 import org.seafettle.assessment.NextLook;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
@@ -127,6 +129,7 @@ final class PlanPart {
     return new JsonRecord()
         .list("past", history.past().stream().map(PlanPart::past))
         .list("followed", history.followed().stream().map(PlanPart::followed))
+        .list("exchanged", history.exchanged().stream().map(PlanPart::exchange))
         .list("series", history.series().stream().map(PlanPart::series));
   }
 
@@ -146,6 +149,24 @@ final class PlanPart {
         .text("class-then", followed.then().counts().word())
         .text("class-now", followed.now().flatMap(Result::seen).map(s -> s.counts().word()))
         .text("since", followed.since().toString());
+  }
+
+  private static JsonRecord exchange(Exchange exchange) {
+    var record = new JsonRecord().text("on", exchange.now().id());
+    if (exchange instanceof Exchange.SetBack meter) {
+      return record
+          .text("what", "meter")
+          .object("before", shown(meter.before()))
+          .object("after", shown(meter.after()));
+    }
+    var renewed = (Exchange.Renewed) exchange;
+    return record
+        .text("what", ResultPart.word(exchange.now().kind()))
+        .text("seen", renewed.seen().toString());
+  }
+
+  private static JsonRecord shown(Meter.Point point) {
+    return new JsonRecord().text("date", point.day().toString()).number("hours", point.hours());
   }
 
   private static JsonRecord series(Series series) {

@@ -64,6 +64,9 @@ public record DueRow(String what, String last, String interval, String next, Str
       return m.phrases().value(due.interval().months().orElseThrow() / 12, MeasuredUnit.YEAR);
     }
     due.interval().months().ifPresent(n -> either.add(months(m, Math.round(n))));
+    if (due.isLook()) {
+      return m.words().say("due.look", either.get(0), m.words().say("rank.common-practice"));
+    }
     due.interval().hours().ifPresent(n -> either.add(m.phrases().value(n, MeasuredUnit.HOUR)));
     return or(m, either);
   }
@@ -76,23 +79,32 @@ public record DueRow(String what, String last, String interval, String next, Str
     var either = new ArrayList<String>();
     due.byCalendar().ifPresent(days -> either.add(between(m, days.earliest(), days.latest())));
     due.byHours().ifPresent(hours -> either.add(hours(m, hours)));
+    due.byWear().ifPresent(wearing -> either.add(wearing(m, wearing)));
     return or(m, either);
   }
 
   private static String hours(Manuscript m, Due.Running hours) {
     var at = m.words().say("due.at", m.phrases().value(hours.meter(), MeasuredUnit.HOUR));
-    if (hours.left() <= 0 || hours.fast().isEmpty()) {
-      return at;
-    }
-    var fast = hours.fast().get();
-    return m.words()
-        .say(
-            "due.at-pace",
-            at,
-            hours
-                .slow()
-                .map(slow -> between(m, fast, slow))
-                .orElseGet(() -> m.words().say("due.not-before", m.phrases().date(fast))));
+    return hours.left() > 0 ? likely(m, at, hours.fast(), hours.slow()) : at;
+  }
+
+  private static String wearing(Manuscript m, Due.Wearing wearing) {
+    var at = m.words().say("due.at", m.phrases().value(wearing.limit(), MeasuredUnit.PERCENT));
+    return likely(m, at, wearing.fast(), wearing.slow());
+  }
+
+  private static String likely(
+      Manuscript m, String at, Optional<LocalDate> fast, Optional<LocalDate> slow) {
+    return fast.map(
+            first ->
+                m.words()
+                    .say(
+                        "due.at-pace",
+                        at,
+                        slow.map(last -> between(m, first, last))
+                            .orElseGet(
+                                () -> m.words().say("due.not-before", m.phrases().date(first)))))
+        .orElse(at);
   }
 
   private static String between(Manuscript m, LocalDate earliest, LocalDate latest) {

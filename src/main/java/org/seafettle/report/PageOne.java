@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.seafettle.assessment.Exchange;
+import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.survey.Conditions;
 import org.seafettle.survey.Person;
 
@@ -105,7 +107,30 @@ public record PageOne(
     if (!followed.isEmpty()) {
       rows.add(Row.of(words.say("fact.since-last"), followed));
     }
+    var exchanged = m.assessment().history().exchanged();
+    if (!exchanged.isEmpty()) {
+      rows.add(
+          Row.of(
+              words.say("fact.exchanged"),
+              m.phrases().series(exchanged.stream().map(e -> exchanged(m, e)).toList())));
+    }
     return rows;
+  }
+
+  private static String exchanged(Manuscript m, Exchange exchange) {
+    var on = m.phrases().the(exchange.now());
+    if (exchange instanceof Exchange.SetBack meter) {
+      return m.words()
+          .say(
+              "exchanged.meter",
+              on,
+              m.phrases().value(meter.before().hours(), MeasuredUnit.HOUR),
+              m.phrases().date(meter.before().day()),
+              m.phrases().value(meter.after().hours(), MeasuredUnit.HOUR),
+              m.phrases().date(meter.after().day()));
+    }
+    var renewed = (Exchange.Renewed) exchange;
+    return m.words().say("exchanged.renewed", on, m.phrases().date(renewed.seen()));
   }
 
   private static String surveyed(Manuscript m) {

@@ -65,11 +65,15 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
     text.add(
         due.isAge()
             ? m.words().say("reminder.age", row.last())
-            : m.words().say("reminder.last", row.last()));
+            : m.words().say(due.isLook() ? "reminder.looked" : "reminder.last", row.last()));
     if (!row.overdue().isEmpty()) {
       text.add(0, Phrases.capital(row.overdue()) + ".");
     }
-    action(due.result()).ifPresent(a -> advice(m, a, text));
+    if (due.isLook()) {
+      text.addAll(due.result().check().guidance().how());
+    } else {
+      action(due.result()).ifPresent(a -> advice(m, a, text));
+    }
     var boat = m.survey().boat().name();
     var title =
         due.overdue().isPresent()
@@ -118,7 +122,8 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
   }
 
   private static Optional<Reminder> task(Manuscript m, Task task) {
-    var dues = m.assessment().plan().dues().stream().map(Due::result).toList();
+    var dues =
+        m.assessment().plan().dues().stream().filter(d -> !d.isLook()).map(Due::result).toList();
     if (task.until().isEmpty() || dues.containsAll(task.settles())) {
       return Optional.empty();
     }
