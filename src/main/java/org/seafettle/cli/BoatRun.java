@@ -58,7 +58,7 @@ final class BoatRun {
       return Ended.UNCHANGED;
     }
     try {
-      var made = memory.within(need(glance), () -> pipe.make(survey, step -> {}));
+      var made = memory.within(need(glance), () -> pipe.make(survey, state.prints(), step -> {}));
       new Destination(out, state.workbench()).put(Map.of(file, made.pdf()));
       var entry = Surveyed.of(source, file, made.judged(), made.written(), made.reminders().get());
       state.keep(new Kept(inputs, Sha256.of(made.pdf()), entry));

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.seafettle.json.PhotoInspection;
 import org.seafettle.photo.Original;
-import org.seafettle.photo.Print;
 import org.seafettle.photo.PrintOrder;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
@@ -39,15 +38,16 @@ final class Pictures implements PhotoInspection {
   /**
    * The pictures to print, by the name under which the pages ask for them.
    *
+   * @param from where the prints come from
    * @throws Refused with the faults of all that only decoding shows
    */
-  Map<String, byte[]> prints(Survey survey, boolean keepMetadata) {
+  Map<String, byte[]> prints(Survey survey, boolean keepMetadata, Prints from) {
     var prints = new LinkedHashMap<String, byte[]>();
     var problems = new ArrayList<Problem>();
     for (var photo : survey.photos()) {
       var order = new PrintOrder(LONGEST_EDGE, Photographs.marks(photo), keepMetadata);
       try {
-        prints.put(Photographs.name(survey, photo), Print.of(original(photo), order).bytes());
+        prints.put(Photographs.name(survey, photo), from.of(original(photo), order));
       } catch (Refused refused) {
         problems.addAll(refused.problems());
       }

@@ -111,11 +111,16 @@ public final class Pipe {
    * @throws org.seafettle.problem.Refused with every fault of the survey
    */
   public Made make(Path path, Consumer<String> step) {
+    return make(path, Prints.MADE, step);
+  }
+
+  /** The same with prints of photographs that may have been made before. */
+  Made make(Path path, Prints from, Consumer<String> step) {
     step.accept("reading the survey");
     var pictures = new Pictures();
     var source = reader.read(path, pictures);
     var survey = source.survey();
-    var prints = Ahead.make(() -> withLogo(pictures.prints(survey, keepMetadata)));
+    var prints = Ahead.make(() -> withLogo(pictures.prints(survey, keepMetadata, from)));
 
     step.accept("judging");
     var earlier = source.earlier().stream().map(SurveySource::survey).toList();

@@ -37,6 +37,11 @@ final class SeasonState {
     return folder.resolve("unfinished-" + part.name());
   }
 
+  /** The photographs as they were prepared before. */
+  Prints prints() {
+    return new KeptPrints(folder.resolve("photographs"), workbench());
+  }
+
   /**
    * Keeps other runs of the same part away until it is closed, and clears away what a run that was
    * cut off left unfinished.

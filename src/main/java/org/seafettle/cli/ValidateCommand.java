@@ -40,7 +40,7 @@ final class ValidateCommand implements Callable<Integer> {
       try {
         var pictures = new Pictures();
         var source = reader.read(path, pictures);
-        pictures.prints(source.survey(), false);
+        pictures.prints(source.survey(), false, Prints.MADE);
         source.remarks().forEach(remark -> console.remark(remark.toString()));
         console.say(path + ": no faults");
       } catch (Refused refused) {

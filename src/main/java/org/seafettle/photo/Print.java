@@ -47,7 +47,8 @@ public final class Print {
     }
   }
 
-  private static boolean isReady(Original original, PrintOrder order) {
+  /** Whether nothing is to be done, so that printing costs next to nothing. */
+  public static boolean isReady(Original original, PrintOrder order) {
     return original.container() instanceof JpegFile jpeg
         && jpeg.isPlain()
         && original.metadata().orientation() == Orientation.UPRIGHT

@@ -103,6 +103,28 @@ class SeasonTest {
   }
 
   @Test
+  void photographs_are_prepared_once_and_a_damaged_one_again() throws IOException {
+    var surveys = own.resolve("surveys");
+    DrawnYard.draw(surveys, 1, 2400);
+    var out = own.resolve("out");
+    assertThat(season(surveys, "--out", out.toString()).code()).isZero();
+    var first = contents(out);
+    var kept = out.resolve(".seafettle/photographs");
+    var prints = contents(kept);
+    assertThat(prints).hasSize(6);
+    for (var report : reports(out)) {
+      Files.delete(report);
+    }
+    Files.writeString(kept.resolve(prints.keySet().iterator().next()), "cut short");
+    var marked = Files.getLastModifiedTime(kept.resolve(List.copyOf(prints.keySet()).get(1)));
+    assertThat(season(surveys, "--out", out.toString()).code()).isZero();
+    assertThat(contents(out)).isEqualTo(first);
+    assertThat(contents(kept)).isEqualTo(prints);
+    assertThat(Files.getLastModifiedTime(kept.resolve(List.copyOf(prints.keySet()).get(1))))
+        .isEqualTo(marked);
+  }
+
+  @Test
   void the_overview_is_archival_and_accessible_and_tells_every_boat() throws IOException {
     var overview = Files.readAllBytes(whole.resolve("season-overview.pdf"));
     assertThat(Validation.faults(overview)).isEmpty();
