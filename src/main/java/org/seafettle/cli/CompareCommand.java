@@ -1,6 +1,7 @@
 package org.seafettle.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -10,6 +11,8 @@ import org.seafettle.difference.Match;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.DifferenceWriter;
 import org.seafettle.json.SurveyReader;
+import org.seafettle.json.SurveySource;
+import org.seafettle.pdf.Enclosed;
 import org.seafettle.pdf.Typefaces;
 import org.seafettle.problem.Refused;
 import org.seafettle.survey.Boat;
@@ -50,10 +53,10 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     var catalogue = CatalogueReader.supplied();
     var typefaces = new Typefaces();
-    var reader = new SurveyReader(catalogue, typefaces::covers);
-    var one = Compared.read(paths.get(0), reader);
-    var other = Compared.read(paths.get(1), reader);
-    boolean swapped = other.day().isBefore(one.day());
+    var reader = new SurveyReader(catalogue, typefaces::covers, Enclosed::in);
+    var one = reader.readAlsoReport(paths.get(0));
+    var other = reader.readAlsoReport(paths.get(1));
+    boolean swapped = day(other).isBefore(day(one));
     var then = swapped ? other : one;
     var now = swapped ? one : other;
     boolean isOneBoat = isOneBoat(then.survey().boat(), now.survey().boat());
@@ -72,6 +75,10 @@ final class CompareCommand implements Callable<Integer> {
       new DifferenceInWords(difference, then, now).lines().forEach(console::say);
     }
     return ExitCode.DONE.code();
+  }
+
+  private static LocalDate day(SurveySource source) {
+    return source.survey().occasion().date();
   }
 
   /** By the hull number; where one of them has none, by the name. */

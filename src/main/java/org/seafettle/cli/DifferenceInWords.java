@@ -11,6 +11,7 @@ import org.seafettle.difference.Change;
 import org.seafettle.difference.Difference;
 import org.seafettle.difference.GradeChange;
 import org.seafettle.difference.ReadingChange;
+import org.seafettle.json.SurveySource;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Survey;
@@ -22,11 +23,11 @@ final class DifferenceInWords {
   private static final int CELL = 21;
 
   private final Difference difference;
-  private final Compared then;
-  private final Compared now;
+  private final SurveySource then;
+  private final SurveySource now;
   private final List<String> lines = new ArrayList<>();
 
-  DifferenceInWords(Difference difference, Compared then, Compared now) {
+  DifferenceInWords(Difference difference, SurveySource then, SurveySource now) {
     this.difference = difference;
     this.then = then;
     this.now = now;
@@ -47,14 +48,18 @@ final class DifferenceInWords {
     return lines;
   }
 
-  private void head(String when, Compared surveyed) {
+  private void head(String when, SurveySource surveyed) {
     var boat = surveyed.survey().boat();
     lines.add(
         Layout.line(
             Layout.pad(when, 4),
-            surveyed.day().toString(),
+            day(surveyed),
             boat.name() + boat.hin().map(hin -> " (" + hin + ")").orElse(""),
             surveyed.survey().occasion().id()));
+  }
+
+  private static String day(SurveySource source) {
+    return source.survey().occasion().date().toString();
   }
 
   private void changes(Change.Kind kind) {
@@ -110,7 +115,7 @@ final class DifferenceInWords {
 
   private void grades() {
     heading("Index as far as seen, to that at worst");
-    lines.add(row("", then.day().toString(), now.day().toString(), ""));
+    lines.add(row("", day(then), day(now), ""));
     for (var grade : difference.grades()) {
       lines.add(
           row(
@@ -126,7 +131,7 @@ final class DifferenceInWords {
   }
 
   /** What a report printed when it was made, by the rules of that day. */
-  private void printed(GradeChange grade, Compared then, Compared now) {
+  private void printed(GradeChange grade, SurveySource then, SurveySource now) {
     var before = printed(grade, then);
     var today = printed(grade, now);
     if (before.isPresent() || today.isPresent()) {
@@ -134,7 +139,7 @@ final class DifferenceInWords {
     }
   }
 
-  private static Optional<String> printed(GradeChange grade, Compared surveyed) {
+  private static Optional<String> printed(GradeChange grade, SurveySource surveyed) {
     return surveyed.printed().stream()
         .flatMap(p -> p.grades().stream())
         .filter(g -> g.engine().equals(grade.engine().id()))

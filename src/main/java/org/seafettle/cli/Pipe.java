@@ -21,6 +21,7 @@ import org.seafettle.json.HouseReader;
 import org.seafettle.json.SurveyReader;
 import org.seafettle.json.SurveySource;
 import org.seafettle.pdf.Attachment;
+import org.seafettle.pdf.Enclosed;
 import org.seafettle.pdf.PdfPrinter;
 import org.seafettle.pdf.Relationship;
 import org.seafettle.pdf.Typefaces;
@@ -76,7 +77,7 @@ public final class Pipe {
     this.words = templates.words(language);
     this.catalogue = CatalogueReader.supplied();
     this.translation = new Translation(catalogue, templates, language);
-    this.reader = new SurveyReader(catalogue, typefaces::covers);
+    this.reader = new SurveyReader(catalogue, typefaces::covers, Enclosed::in);
     this.options = options;
     this.keepMetadata = keepMetadata;
     this.house = house.map(new HouseReader(typefaces::covers)::read);
@@ -129,7 +130,9 @@ public final class Pipe {
 
     step.accept("setting the pages");
     var told = translation.tell(assessment, earlier);
-    var report = Report.of(told, words, pictures.facts(survey), options, house);
+    var printed = source.earlier().stream().flatMap(s -> s.printed().stream()).toList();
+    var beside = new Report.Beside(pictures.facts(survey), printed, house);
+    var report = Report.of(told, words, beside, options);
     var xhtml = typesetter.set(report);
 
     step.accept("printing");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.SurveyReader;
+import org.seafettle.pdf.Enclosed;
 import org.seafettle.pdf.Typefaces;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
@@ -34,7 +35,7 @@ final class ValidateCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     var typefaces = new Typefaces();
-    var reader = new SurveyReader(CatalogueReader.supplied(), typefaces::covers);
+    var reader = new SurveyReader(CatalogueReader.supplied(), typefaces::covers, Enclosed::in);
     var problems = new ArrayList<Problem>();
     for (var path : paths) {
       try {

@@ -2,6 +2,7 @@ package org.seafettle.json;
 
 import java.util.Optional;
 import org.seafettle.assessment.Assessment;
+import org.seafettle.assessment.Printed;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.FindingClass;

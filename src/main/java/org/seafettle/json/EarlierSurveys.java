@@ -3,7 +3,9 @@ package org.seafettle.json;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.seafettle.problem.Place;
 import org.seafettle.problem.Problem;
@@ -15,12 +17,37 @@ final class EarlierSurveys {
 
   private final SurveyFolder folder;
   private final Function<SurveyFolder, SurveySource> reader;
+  private final BiFunction<String, byte[], SurveySource> ofReport;
   private final List<SurveySource> sources = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  EarlierSurveys(SurveyFolder folder, Function<SurveyFolder, SurveySource> reader) {
+  /**
+   * @param folder of the survey that names them
+   * @param reader reads a survey
+   * @param ofReport reads the survey that lies in a report of this name
+   */
+  EarlierSurveys(
+      SurveyFolder folder,
+      Function<SurveyFolder, SurveySource> reader,
+      BiFunction<String, byte[], SurveySource> ofReport) {
     this.folder = folder;
     this.reader = reader;
+    this.ofReport = ofReport;
+  }
+
+  static boolean isReport(String path) {
+    return path.toLowerCase(Locale.ROOT).endsWith(".pdf");
+  }
+
+  /** The file of a report, in the survey's folder or elsewhere on the disk. */
+  static Optional<byte[]> report(SurveyFolder folder, String path) {
+    if (FilePaths.wrongWithin(path).isEmpty() && folder.missing(path).isEmpty()) {
+      return Optional.of(folder.read(path));
+    }
+    var file = folder.outside(path);
+    return Files.isRegularFile(file)
+        ? Optional.of(new DiskFolder(file.getParent(), path).read(file.getFileName().toString()))
+        : Optional.empty();
   }
 
   /** Reads them; without a survey to compare with, only for their own faults. */
@@ -45,21 +72,30 @@ final class EarlierSurveys {
       field.blame(wrong.get().fault(), wrong.get().remedy());
       return;
     }
-    var file = folder.outside(path);
-    var packed = folder.packed(path);
-    if (packed.isEmpty() && !Files.exists(file)) {
-      field.blame(
-          "There is no earlier survey at \"" + path + "\".",
-          "Write its path from this survey's folder on, such as \"../2025/survey.json\".");
-      return;
-    }
     try {
-      var source = reader.apply(packed.orElseGet(() -> SurveyReader.open(file)));
-      now.ifPresent(survey -> compare(field, survey, source.survey()));
-      sources.add(source);
+      var source = isReport(path) ? ofReport(path) : ofSurvey(path);
+      if (source.isEmpty()) {
+        field.blame(
+            "There is no earlier survey at \"" + path + "\".",
+            "Write its path from this survey's folder on, such as \"../2025/survey.json\".");
+      }
+      source.ifPresent(s -> now.ifPresent(survey -> compare(field, survey, s.survey())));
+      source.ifPresent(sources::add);
     } catch (Refused e) {
       e.problems().forEach(p -> problems.add(p.at(under(path, p.place()))));
     }
+  }
+
+  private Optional<SurveySource> ofReport(String path) {
+    return report(folder, path).map(bytes -> ofReport.apply(path, bytes));
+  }
+
+  private Optional<SurveySource> ofSurvey(String path) {
+    var file = folder.outside(path);
+    return folder
+        .packed(path)
+        .or(() -> Files.exists(file) ? Optional.of(SurveyReader.open(file)) : Optional.empty())
+        .map(reader);
   }
 
   /** The place with the path by which the survey names the file. */

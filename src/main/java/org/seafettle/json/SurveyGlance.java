@@ -135,6 +135,10 @@ public final class SurveyGlance {
         return;
       }
       try {
+        if (EarlierSurveys.isReport(path)) {
+          add(EarlierSurveys.report(folder, path).orElse(new byte[0]));
+          return;
+        }
         var packed = folder.packed(path);
         var file = folder.outside(path);
         if (packed.isPresent()) {

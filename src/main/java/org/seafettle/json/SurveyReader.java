@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
@@ -25,15 +26,18 @@ public final class SurveyReader {
 
   private final Catalogue catalogue;
   private final IntPredicate printable;
+  private final Enclosures enclosures;
   private final SurveySchema schema;
 
   /**
    * @param catalogue the checks that a survey may name
    * @param printable whether the fonts at hand have a glyph for a code point
+   * @param enclosures takes out of an earlier report what lies in it
    */
-  public SurveyReader(Catalogue catalogue, IntPredicate printable) {
+  public SurveyReader(Catalogue catalogue, IntPredicate printable, Enclosures enclosures) {
     this.catalogue = catalogue;
     this.printable = printable;
+    this.enclosures = enclosures;
     this.schema = new SurveySchema(catalogue);
   }
 
@@ -56,9 +60,29 @@ public final class SurveyReader {
     var json = folder.survey();
     var reading = new Reading(DocumentParser.parse(folder.fileName(), json));
     PhotoFiles.look(reading.root, folder, inspection);
-    var earlier = new EarlierSurveys(folder, this::alone).read(reading.root, reading.survey);
+    var earlier =
+        new EarlierSurveys(folder, this::alone, this::enclosed).read(reading.root, reading.survey);
     reading.faults.addAll(earlier.problems());
-    return new SurveySource(reading.survey(), json, folder, reading.remarks(), earlier.sources());
+    return new SurveySource(
+        reading.survey(), json, reading.remarks(), earlier.sources(), Optional.empty());
+  }
+
+  /**
+   * The same, or the survey that a report was made from, with what it printed then.
+   *
+   * @param path of a survey or of a report
+   * @throws Refused with every fault of the survey, or where a report carries none
+   */
+  public SurveySource readAlsoReport(Path path) {
+    var name = fileName(path);
+    if (!EarlierSurveys.isReport(name)) {
+      return read(path);
+    }
+    if (!Files.isRegularFile(path)) {
+      throw new Refused(
+          new Problem(Place.file(name), "There is no such file.", "Check the path of the report."));
+    }
+    return enclosed(name, new DiskFolder(parent(path), name).read(name));
   }
 
   /** A survey without the earlier ones that it names. */
@@ -66,7 +90,25 @@ public final class SurveyReader {
     var json = folder.survey();
     var reading = new Reading(DocumentParser.parse(folder.fileName(), json));
     PhotoFiles.look(reading.root, folder, PhotoInspection.NONE);
-    return new SurveySource(reading.survey(), json, folder, reading.remarks(), List.of());
+    return new SurveySource(reading.survey(), json, reading.remarks(), List.of(), Optional.empty());
+  }
+
+  /** A survey that lies in a report, whose photographs stand on its pages. */
+  private SurveySource enclosed(String name, byte[] report) {
+    var files = enclosures.in(name, report);
+    var json = files.get(ZipFolder.SURVEY);
+    if (json == null) {
+      throw new Refused(
+          new Problem(
+              Place.file(name),
+              "The PDF carries no survey.json.",
+              "Take a report that this program made, or the survey itself."));
+    }
+    var reading = new Reading(DocumentParser.parse(name + "/" + ZipFolder.SURVEY, json));
+    var printed =
+        Optional.ofNullable(files.get("assessment.json"))
+            .map(bytes -> PrintedReader.read(name + "/assessment.json", bytes));
+    return new SurveySource(reading.survey(), json, reading.remarks(), List.of(), printed);
   }
 
   /**
@@ -84,11 +126,11 @@ public final class SurveyReader {
    * @throws Refused with every fault that it has
    */
   public static Survey bind(String json, Catalogue catalogue) {
-    return new SurveyReader(catalogue, c -> true).read(json);
+    return new SurveyReader(catalogue, c -> true, (name, report) -> Map.of()).read(json);
   }
 
   static SurveyFolder open(Path path) {
-    var name = Optional.ofNullable(path.getFileName()).map(Path::toString).orElse("");
+    var name = fileName(path);
     if (Files.isDirectory(path)) {
       if (!Files.isRegularFile(path.resolve(ZipFolder.SURVEY))) {
         throw new Refused(
@@ -105,7 +147,15 @@ public final class SurveyReader {
     }
     return name.toLowerCase(Locale.ROOT).endsWith(".zip")
         ? ZipFolder.open(path)
-        : new DiskFolder(Optional.ofNullable(path.getParent()).orElse(Path.of("")), name);
+        : new DiskFolder(parent(path), name);
+  }
+
+  private static String fileName(Path path) {
+    return Optional.ofNullable(path.getFileName()).map(Path::toString).orElse("");
+  }
+
+  private static Path parent(Path path) {
+    return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
   }
 
   /** One file on its way to become a survey. */

@@ -1,9 +1,9 @@
 package org.seafettle.json;
 
 import java.util.List;
+import java.util.Optional;
+import org.seafettle.assessment.Printed;
 import org.seafettle.problem.Problem;
-import org.seafettle.problem.Refused;
-import org.seafettle.survey.Photo;
 import org.seafettle.survey.Survey;
 
 /** A survey with what it was read from. */
@@ -11,21 +11,21 @@ public final class SurveySource {
 
   private final Survey survey;
   private final byte[] json;
-  private final SurveyFolder folder;
   private final List<Problem> remarks;
   private final List<SurveySource> earlier;
+  private final Optional<Printed> printed;
 
   SurveySource(
       Survey survey,
       byte[] json,
-      SurveyFolder folder,
       List<Problem> remarks,
-      List<SurveySource> earlier) {
+      List<SurveySource> earlier,
+      Optional<Printed> printed) {
     this.survey = survey;
     this.json = json.clone();
-    this.folder = folder;
     this.remarks = List.copyOf(remarks);
     this.earlier = List.copyOf(earlier);
+    this.printed = printed;
   }
 
   public Survey survey() {
@@ -37,20 +37,6 @@ public final class SurveySource {
     return json.clone();
   }
 
-  /** The survey file's name, without the folders before it. */
-  public String fileName() {
-    return folder.fileName();
-  }
-
-  /**
-   * A photograph's file, byte by byte.
-   *
-   * @throws Refused where it cannot be read, or is longer than 64 MB
-   */
-  public byte[] photo(Photo photo) {
-    return folder.read(photo.file());
-  }
-
   /** What is no fault but worth a second look. */
   public List<Problem> remarks() {
     return remarks;
@@ -59,5 +45,10 @@ public final class SurveySource {
   /** The earlier surveys that it names, in the order in which it names them. */
   public List<SurveySource> earlier() {
     return earlier;
+  }
+
+  /** What its report printed when it was made; empty where it was not read from a report. */
+  public Optional<Printed> printed() {
+    return printed;
   }
 }

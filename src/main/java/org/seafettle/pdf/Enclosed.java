@@ -1,8 +1,6 @@
 package org.seafettle.pdf;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -23,14 +21,11 @@ public final class Enclosed {
   /**
    * The attached files by name; none where there are none.
    *
+   * @param name of the PDF, for what is wrong with it
    * @throws Refused where it is no PDF that can be read
    */
-  public static Map<String, byte[]> in(Path pdf) {
-    var name = String.valueOf(pdf.getFileName());
-    if (!Files.isRegularFile(pdf)) {
-      throw refused(name, "There is no such file.", "Check the path of the report.");
-    }
-    try (var document = Loader.loadPDF(pdf.toFile())) {
+  public static Map<String, byte[]> in(String name, byte[] pdf) {
+    try (var document = Loader.loadPDF(pdf)) {
       var names = new PDDocumentNameDictionary(document.getDocumentCatalog());
       var files = new LinkedHashMap<String, byte[]>();
       var tree = names.getEmbeddedFiles();

@@ -1,16 +1,12 @@
 package org.seafettle.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Assessment;
-import org.seafettle.assessment.EngineGrade;
-import org.seafettle.assessment.Grade;
 import org.seafettle.assessment.History;
-import org.seafettle.catalogue.Subsystem;
+import org.seafettle.assessment.Printed;
 import org.seafettle.trend.Series;
 
 /**
@@ -18,11 +14,16 @@ import org.seafettle.trend.Series;
  *
  * @param years the surveys compared, oldest first, this one last
  * @param grades a line for each engine and each of its subsystems
+ * @param printed by which rules earlier reports were printed that are known
  * @param dates of the readings, oldest first
  * @param series a line for each reading
  */
 public record HistoryPart(
-    List<String> years, List<GradeLine> grades, List<String> dates, List<SeriesLine> series) {
+    List<String> years,
+    List<GradeLine> grades,
+    List<String> printed,
+    List<String> dates,
+    List<SeriesLine> series) {
 
   /** More columns do not fit the sheet; older surveys have their own reports. */
   private static final int MOST_YEARS = 5;
@@ -30,6 +31,7 @@ public record HistoryPart(
   public HistoryPart {
     years = List.copyOf(years);
     grades = List.copyOf(grades);
+    printed = List.copyOf(printed);
     dates = List.copyOf(dates);
     series = List.copyOf(series);
   }
@@ -63,18 +65,20 @@ public record HistoryPart(
     }
   }
 
-  static HistoryPart of(Manuscript m) {
+  static HistoryPart of(Manuscript m, List<Printed> printed) {
     var past = last(m.assessment().history().past());
     var years =
         Stream.concat(
                 past.stream().map(History.Past::date), Stream.of(m.survey().occasion().date()))
             .map(m.phrases()::shortDate)
             .toList();
+    var table = new GradeTable(m, past, printed);
     var all = telling(m.assessment());
     var dates = dates(all);
     return new HistoryPart(
         past.isEmpty() ? List.of() : years,
-        past.isEmpty() ? List.of() : grades(m, past),
+        past.isEmpty() ? List.of() : table.lines(),
+        table.rules(),
         dates.stream().map(m.phrases()::shortDate).toList(),
         all.stream().map(s -> series(m, s, dates)).toList());
   }
@@ -102,57 +106,6 @@ public record HistoryPart(
     series.forEach(s -> s.points().forEach(p -> dates.add(p.date())));
     var all = List.copyOf(dates);
     return all.subList(Math.max(0, all.size() - MOST_YEARS), all.size());
-  }
-
-  private static List<GradeLine> grades(Manuscript m, List<History.Past> past) {
-    var lines = new ArrayList<GradeLine>();
-    for (var engine : m.assessment().engines()) {
-      var then = past.stream().map(p -> same(p, engine)).toList();
-      lines.add(
-          new GradeLine(
-              Phrases.capital(m.phrases().title(engine.engine())),
-              true,
-              cells(
-                  m,
-                  then.stream().map(e -> e.map(EngineGrade::grade)).toList(),
-                  Optional.of(engine.grade()))));
-      for (var subsystem : Subsystem.values()) {
-        var before = then.stream().map(e -> e.flatMap(x -> grade(x, subsystem))).toList();
-        var now = grade(engine, subsystem);
-        if (now.isPresent() || before.stream().anyMatch(Optional::isPresent)) {
-          lines.add(
-              new GradeLine(
-                  Phrases.capital(SubsystemRow.name(m, subsystem)), false, cells(m, before, now)));
-        }
-      }
-    }
-    return lines;
-  }
-
-  private static Optional<EngineGrade> same(History.Past past, EngineGrade now) {
-    return past.engines().stream().filter(e -> e.engine().isSameAs(now.engine())).findFirst();
-  }
-
-  private static Optional<Grade> grade(EngineGrade engine, Subsystem subsystem) {
-    return engine.subsystems().stream()
-        .filter(s -> s.subsystem() == subsystem)
-        .map(EngineGrade.SubsystemGrade::grade)
-        .findFirst();
-  }
-
-  private static List<String> cells(Manuscript m, List<Optional<Grade>> then, Optional<Grade> now) {
-    return Stream.concat(then.stream(), Stream.of(now))
-        .map(g -> g.map(x -> cell(m, x)).orElse(m.words().say("history.none")))
-        .toList();
-  }
-
-  private static String cell(Manuscript m, Grade grade) {
-    return m.words()
-        .say(
-            grade.certain() ? "history.cell" : "history.cell-at-worst",
-            Integer.toString(grade.printed()),
-            m.phrases().condition(grade),
-            Integer.toString(grade.printedAtWorst()));
   }
 
   private static SeriesLine series(Manuscript m, Series series, List<LocalDate> dates) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.seafettle.assessment.Assessment;
+import org.seafettle.assessment.Printed;
 import org.seafettle.house.House;
 
 /**
@@ -70,26 +71,36 @@ public record Report(
    */
   public static Report of(
       Assessment assessment, Words words, Map<String, PhotoFacts> photos, Options options) {
-    return of(assessment, words, photos, options, Optional.empty());
+    return of(assessment, words, new Beside(photos, List.of(), Optional.empty()), options);
   }
 
-  /** The same with the face of the house that it comes from. */
-  public static Report of(
-      Assessment assessment,
-      Words words,
-      Map<String, PhotoFacts> photos,
-      Options options,
-      Optional<House> house) {
+  /**
+   * What a report shows that is not judged.
+   *
+   * @param photos what is known of each photograph of the survey, by its id
+   * @param printed what earlier reports printed
+   * @param house the face of the house that it comes from
+   */
+  public record Beside(
+      Map<String, PhotoFacts> photos, List<Printed> printed, Optional<House> house) {
+
+    public Beside {
+      printed = List.copyOf(printed);
+    }
+  }
+
+  /** The same with all that it can show. */
+  public static Report of(Assessment assessment, Words words, Beside beside, Options options) {
     var survey = assessment.survey();
     var phrases = new Phrases(words, options.units(), survey);
-    var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, photos));
+    var m = new Manuscript(assessment, phrases, new Photographs(survey, phrases, beside.photos()));
     var first = PageOne.of(m);
     var plan = PlanPart.of(m);
     var findings = assessment.findings().stream().map(f -> FindingPart.of(m, f)).toList();
     var unseen = UnseenPart.of(m);
     return new Report(
         survey.occasion().purpose().word(),
-        Frame.of(m, options, house),
+        Frame.of(m, options, beside.house()),
         first,
         plan,
         findings,
@@ -99,6 +110,6 @@ public record Report(
             MethodPart.of(m),
             EvidencePart.of(m),
             GlossaryPart.of(words, List.of(first, plan, findings, unseen))),
-        new Years(HistoryPart.of(m), FollowedRow.all(m), LogPart.of(m)));
+        new Years(HistoryPart.of(m, beside.printed()), FollowedRow.all(m), LogPart.of(m)));
   }
 }

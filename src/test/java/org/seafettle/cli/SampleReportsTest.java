@@ -57,7 +57,8 @@ class SampleReportsTest {
   }
 
   private static SurveySource source(String sample) {
-    return new SurveyReader(CatalogueReader.supplied(), c -> true).read(Path.of(path(sample)));
+    return new SurveyReader(CatalogueReader.supplied(), c -> true, (name, report) -> Map.of())
+        .read(Path.of(path(sample)));
   }
 
   @ParameterizedTest

@@ -112,7 +112,10 @@ class PowerheadTest {
         "sample-surveys/sound-pair/2026/survey.json"
       })
   void a_survey_that_leaves_it_out_is_assessed_as_if_it_did_not_exist(String file) {
-    var survey = new SurveyReader(WHOLE, character -> true).read(Path.of(file)).survey();
+    var survey =
+        new SurveyReader(WHOLE, character -> true, (name, report) -> Map.of())
+            .read(Path.of(file))
+            .survey();
     assertThat(written(WHOLE, survey)).isEqualTo(written(WITHOUT, survey));
   }
 

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -25,7 +26,8 @@ class SurveyFolderTest {
 
   private static final byte[] PICTURE = {1, 2, 3};
 
-  private final SurveyReader reader = new SurveyReader(Surveys.CATALOGUE, c -> true);
+  private final SurveyReader reader =
+      new SurveyReader(Surveys.CATALOGUE, c -> true, SurveyFolderTest::enclosed);
 
   @TempDir private Path temp;
   private Path folder;
@@ -43,9 +45,8 @@ class SurveyFolderTest {
     var byFile = reader.read(folder.resolve("survey.json"));
     var byFolder = reader.read(folder);
     assertThat(byFile.survey()).isEqualTo(byFolder.survey());
-    assertThat(byFolder.fileName()).isEqualTo("survey.json");
     assertThat(byFolder.json()).isEqualTo(Surveys.GOOD.getBytes(StandardCharsets.UTF_8));
-    assertThat(byFolder.photo(byFolder.survey().photos().get(0))).isEqualTo(PICTURE);
+    assertThat(photographs(folder)).containsExactly(PICTURE);
     assertThat(byFolder.remarks()).isEmpty();
   }
 
@@ -55,8 +56,13 @@ class SurveyFolderTest {
     var zip = zip(Map.of(top + "survey.json", bytes(Surveys.GOOD), top + "photos/p1.jpg", PICTURE));
     var source = reader.read(zip);
     assertThat(source.survey()).isEqualTo(reader.read(folder).survey());
-    assertThat(source.photo(source.survey().photos().get(0))).isEqualTo(PICTURE);
-    assertThat(source.fileName()).isEqualTo("survey.zip/survey.json");
+    assertThat(photographs(zip)).containsExactly(PICTURE);
+  }
+
+  private List<byte[]> photographs(Path path) {
+    var photographs = new ArrayList<byte[]>();
+    reader.read(path, (file, bytes, place) -> photographs.add(bytes));
+    return photographs;
   }
 
   @ParameterizedTest
@@ -222,6 +228,49 @@ class SurveyFolderTest {
                 "earlier/2025/survey.json", old,
                 "earlier/2025/photos/p1.jpg", PICTURE));
     assertThat(reader.read(zip).earlier()).hasSize(2);
+  }
+
+  /** Stands for a report: what lies in it, as text after its name. */
+  private static Map<String, byte[]> enclosed(String name, byte[] report) {
+    var text = new String(report, StandardCharsets.UTF_8);
+    return text.startsWith("%PDF") ? Map.of("survey.json", bytes(text.substring(4))) : Map.of();
+  }
+
+  @Test
+  void an_earlier_survey_may_lie_in_its_report() throws IOException {
+    var report = "%PDF" + Surveys.with("\"2026-10-17\"", "\"2025-10-11\"");
+    Files.createDirectories(temp.resolve("reports"));
+    Files.write(temp.resolve("reports/2025.pdf"), bytes(report));
+    var json = Surveys.with("\"earlier\": []", "\"earlier\": [\"../reports/2025.pdf\"]");
+    write(json);
+    assertThat(reader.read(folder).earlier())
+        .singleElement()
+        .satisfies(e -> assertThat(e.survey().occasion().date()).hasToString("2025-10-11"))
+        .satisfies(e -> assertThat(e.printed()).isEmpty());
+    var zip =
+        zip(
+            Map.of(
+                "survey.json", bytes(json.replace("../reports", "reports")),
+                "photos/p1.jpg", PICTURE,
+                "reports/2025.pdf", bytes(report)));
+    assertThat(reader.read(zip).earlier()).hasSize(1);
+  }
+
+  @Test
+  void the_faults_of_a_survey_in_a_report_are_told_with_the_reports_name() throws IOException {
+    Files.write(
+        folder.resolve("2025.pdf"),
+        bytes("%PDF" + Surveys.with("\"salt\"", "\"slat\"").replace("2026-10-17", "2025-10-11")));
+    Files.write(folder.resolve("letter.pdf"), bytes("Dear owner"));
+    write(
+        Surveys.with(
+            "\"earlier\": []", "\"earlier\": [\"2025.pdf\", \"letter.pdf\", \"2024.pdf\"]"));
+    assertThat(refused(folder))
+        .extracting(p -> p.place() + ": " + p.fault())
+        .satisfiesExactlyInAnyOrder(
+            p -> assertThat(p).startsWith("2025.pdf: boat.water, line 22: "),
+            p -> assertThat(p).isEqualTo("letter.pdf: The PDF carries no survey.json."),
+            p -> assertThat(p).contains("There is no earlier survey at \"2024.pdf\"."));
   }
 
   @Test

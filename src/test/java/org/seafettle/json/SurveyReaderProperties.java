@@ -3,6 +3,7 @@ package org.seafettle.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -41,7 +42,8 @@ class SurveyReaderProperties {
           "/",
           "\"boat\"");
 
-  private final SurveyReader reader = new SurveyReader(Surveys.CATALOGUE, c -> c < 0x2600);
+  private final SurveyReader reader =
+      new SurveyReader(Surveys.CATALOGUE, c -> c < 0x2600, (name, report) -> Map.of());
 
   @Property(tries = 1500, seed = "20261125")
   void whatever_is_done_to_a_file_it_is_a_survey_or_refused(@ForAll long seed) {

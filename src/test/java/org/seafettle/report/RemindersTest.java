@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.calendar.CalendarFile;
@@ -19,7 +20,9 @@ class RemindersTest {
 
   private static Reminders of(String folder) {
     var catalogue = CatalogueReader.supplied();
-    var source = new SurveyReader(catalogue, c -> true).read(Path.of("sample-surveys", folder));
+    var source =
+        new SurveyReader(catalogue, c -> true, (name, report) -> Map.of())
+            .read(Path.of("sample-surveys", folder));
     var earlier = source.earlier().stream().map(SurveySource::survey).toList();
     return Reminders.of(
         new Assessor(catalogue).assess(source.survey(), earlier), WORDS, Options.USUAL);
