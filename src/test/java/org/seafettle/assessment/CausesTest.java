@@ -2,9 +2,10 @@ package org.seafettle.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.seafettle.assessment.Surveys.assess;
+import static org.seafettle.assessment.Surveys.level;
 import static org.seafettle.assessment.Surveys.result;
+import static org.seafettle.assessment.Surveys.says;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.seafettle.catalogue.Deadline;
@@ -16,23 +17,6 @@ class CausesTest {
 
   private static final String GASOLINE_IN_OIL = "gasoline-in-the-oil";
   private static final String RAIN = "rain-through-the-deck-fill";
-
-  private static String level(String on, String position) {
-    return finding(
-        "oil-level",
-        on,
-        "\"readings\": {\"position\": \"%s\"}, \"conditions\": [\"read-as-the-manual-says\"]",
-        position);
-  }
-
-  private static String says(String check, String on, String word) {
-    return finding(check, on, "\"is\": \"%s\"", word);
-  }
-
-  private static String finding(String check, String on, String form, String given) {
-    return String.format(
-        Locale.ROOT, "{\"check\": \"%s\", \"on\": \"%s\", " + form + "}", check, on, given);
-  }
 
   private static Optional<Cause> cause(Assessment assessment, String pattern, String engine) {
     return assessment.causes().stream()

@@ -1,11 +1,13 @@
 package org.seafettle.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.seafettle.assessment.Surveys.finding;
+import static org.seafettle.assessment.Surveys.level;
+import static org.seafettle.assessment.Surveys.says;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Verdict.Readiness;
 import org.seafettle.catalogue.Catalogue;
@@ -42,29 +44,12 @@ class PlanTest {
         CATALOGUE.sources());
   }
 
-  private static String level(String on, String position) {
-    return finding(
-        "oil-level",
-        on,
-        "\"readings\": {\"position\": \"%s\"}, \"conditions\": [\"read-as-the-manual-says\"]",
-        position);
-  }
-
-  private static String says(String check, String on, String word) {
-    return finding(check, on, "\"is\": \"%s\"", word);
-  }
-
   private static String changedAt(String on, String hours) {
     return finding(
         "engine-oil-change",
         on,
         "\"last\": {\"date\": \"2026-06-01\", \"hours\": \"%s h\"}",
         hours);
-  }
-
-  private static String finding(String check, String on, String form, String given) {
-    return String.format(
-        Locale.ROOT, "{\"check\": \"%s\", \"on\": \"%s\", " + form + "}", check, on, given);
   }
 
   private static String prices(String fields) {

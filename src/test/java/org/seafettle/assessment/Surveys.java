@@ -1,6 +1,7 @@
 package org.seafettle.assessment;
 
 import java.util.List;
+import java.util.Locale;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.SurveyReader;
@@ -39,8 +40,7 @@ final class Surveys {
 
   static Survey of(String purpose, String engine, String findings, String more, String date) {
     return SurveyReader.bind(
-        String.format(java.util.Locale.ROOT, TWO_ENGINES, purpose, date, engine, findings, more),
-        CATALOGUE);
+        String.format(Locale.ROOT, TWO_ENGINES, purpose, date, engine, findings, more), CATALOGUE);
   }
 
   static Assessment assess(String... findings) {
@@ -56,5 +56,25 @@ final class Surveys {
         .filter(r -> r.check().id().equals(check) && r.component().id().equals(on))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** A level on the dipstick, 0 at the lower mark and 1 at the upper, read as the manual says. */
+  static String level(String on, String position) {
+    return finding(
+        "oil-level",
+        on,
+        "\"readings\": {\"position\": \"%s\"}, \"conditions\": [\"read-as-the-manual-says\"]",
+        position);
+  }
+
+  /** A finding in a word of its check. */
+  static String says(String check, String on, String word) {
+    return finding(check, on, "\"is\": \"%s\"", word);
+  }
+
+  /** A finding; the form has a place for what is given. */
+  static String finding(String check, String on, String form, String given) {
+    return String.format(
+        Locale.ROOT, "{\"check\": \"%s\", \"on\": \"%s\", " + form + "}", check, on, given);
   }
 }
