@@ -2,6 +2,7 @@ package org.seafettle.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.seafettle.assessment.Surveys.assess;
+import static org.seafettle.assessment.Surveys.level;
 import static org.seafettle.assessment.Surveys.result;
 
 import java.math.BigDecimal;
@@ -18,12 +19,6 @@ class AssessorTest {
 
   private static final String MILKY =
       "{\"check\": \"oil-appearance\", \"on\": \"port\", \"is\": \"milky\"}";
-
-  private static String level(String position) {
-    return "{\"check\": \"oil-level\", \"on\": \"port\", \"readings\": {\"position\": \""
-        + position
-        + "\"}, \"conditions\": [\"read-as-the-manual-says\"]}";
-  }
 
   private static SubsystemGrade grade(Assessment assessment, String engine, Subsystem subsystem) {
     return assessment.engines().stream()
@@ -71,7 +66,7 @@ class AssessorTest {
 
   @Test
   void findings_are_numbered_gravest_first() {
-    var assessment = assess(level("1.1"), MILKY);
+    var assessment = assess(level("port", "1.1"), MILKY);
     assertThat(assessment.findings())
         .extracting(r -> r.check().id())
         .containsExactly("oil-appearance", "oil-level");
@@ -80,7 +75,7 @@ class AssessorTest {
 
   @Test
   void the_ledger_adds_up_to_the_index() {
-    var oil = grade(assess(level("1.2"), MILKY), "port", Subsystem.OIL);
+    var oil = grade(assess(level("port", "1.2"), MILKY), "port", Subsystem.OIL);
     double taken = oil.ledger().stream().mapToDouble(EngineGrade.LedgerLine::taken).sum();
     assertThat(oil.ledger()).hasSize(2);
     assertThat(oil.grade().high()).isEqualTo(100 - Math.min(100, taken));
@@ -89,15 +84,15 @@ class AssessorTest {
 
   @Test
   void a_level_exactly_at_the_upper_mark_is_still_between_the_marks() {
-    assertThat(result(assess(level("1.0")), "oil-level", "port").counts())
+    assertThat(result(assess(level("port", "1.0")), "oil-level", "port").counts())
         .isEqualTo(FindingClass.OK);
-    assertThat(result(assess(level("1.001")), "oil-level", "port").counts())
+    assertThat(result(assess(level("port", "1.001")), "oil-level", "port").counts())
         .isEqualTo(FindingClass.MONITOR);
   }
 
   @Test
   void a_reading_within_its_uncertainty_of_a_limit_is_too_close_to_call() {
-    var assessment = assess(level("1.02 ± 0.05"));
+    var assessment = assess(level("port", "1.02 ± 0.05"));
     var measured = result(assessment, "oil-level", "port").seen().orElseThrow().measured();
     assertThat(measured.orElseThrow().tooCloseToCall()).isTrue();
     assertThat(measured.orElseThrow().comparison().orElseThrow().verdict())
@@ -111,7 +106,7 @@ class AssessorTest {
 
   @Test
   void a_level_not_read_as_the_manual_says_is_less_certain_and_no_fault() {
-    var certain = assess(level("0.9"));
+    var certain = assess(level("port", "0.9"));
     var unsure =
         assess(
             "{\"check\": \"oil-level\", \"on\": \"port\", \"readings\": {\"position\": \"0.9\"}}");
@@ -213,20 +208,20 @@ class AssessorTest {
   void a_task_costs_what_the_price_list_says_and_names_what_it_does_not_price() {
     var prices =
         ", \"prices\": {\"currency\": \"EUR\", \"labour\": 60, \"items\": {\"engine-oil\": 40}}";
-    var assessment = assess(Surveys.of("pre-purchase", "", level("0.1"), prices));
+    var assessment = assess(Surveys.of("pre-purchase", "", level("port", "0.1"), prices));
     var cost = assessment.plan().tasks().get(0).cost().orElseThrow();
     var hours = assessment.plan().tasks().get(0).action().hours().orElseThrow();
     assertThat(cost.least())
         .isEqualByComparingTo(new BigDecimal("40").add(BigDecimal.valueOf(60 * hours.least())));
     assertThat(cost.most())
         .isEqualByComparingTo(new BigDecimal("40").add(BigDecimal.valueOf(60 * hours.most())));
-    var none = assess(level("0.1"));
+    var none = assess(level("port", "0.1"));
     assertThat(none.plan().tasks().get(0).cost()).isEmpty();
   }
 
   @Test
   void a_task_says_what_settling_it_does_to_the_index() {
-    var assessment = assess(level("1.1"), MILKY);
+    var assessment = assess(level("port", "1.1"), MILKY);
     var first = assessment.plan().tasks().get(0);
     assertThat(first.gravest()).isEqualTo(FindingClass.STOP);
     assertThat(first.gain().from()).isEqualTo(0);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
@@ -23,6 +24,7 @@ import org.seafettle.report.Units;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SheetsAndUnitsTest {
 
+  private final Map<Options, Pipe> pipes = new ConcurrentHashMap<>();
   private Map<Sheet, Checked> checked = Map.of();
 
   record Sheet(String sample, Paper paper, Units units) {}
@@ -47,13 +49,14 @@ class SheetsAndUnitsTest {
   void check_all() {
     checked =
         sheets().parallelStream()
-            .collect(Collectors.toConcurrentMap(Function.identity(), SheetsAndUnitsTest::check));
+            .collect(Collectors.toConcurrentMap(Function.identity(), this::check));
   }
 
-  private static Checked check(Sheet sheet) {
+  private Checked check(Sheet sheet) {
     var options = new Options(sheet.units(), sheet.paper(), false);
     var pdf =
-        new Pipe(Templates.supplied(), "en", options, false)
+        pipes
+            .computeIfAbsent(options, o -> new Pipe(Templates.supplied(), "en", o, false))
             .make(Path.of("sample-surveys", sheet.sample()), step -> {})
             .pdf();
     try (var printed = new Printed(pdf)) {
