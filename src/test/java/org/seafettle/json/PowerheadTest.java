@@ -108,7 +108,6 @@ class PowerheadTest {
       strings = {
         "sample-surveys/diesel-inboard/survey.json",
         "sample-surveys/half-inspected/survey.json",
-        "sample-surveys/neglected/survey.json",
         "sample-surveys/sound-pair/2026/survey.json"
       })
   void a_survey_that_leaves_it_out_is_assessed_as_if_it_did_not_exist(String file) {

@@ -25,6 +25,7 @@ import org.seafettle.assessment.Verdict;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.StopOrder;
+import org.seafettle.catalogue.Subsystem;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.SurveyReader;
 import org.seafettle.json.SurveySource;
@@ -106,6 +107,22 @@ class SampleSurveysTest {
         .filteredOn(Cause::settled)
         .extracting(c -> c.pattern().id())
         .contains("coolant-in-the-oil");
+  }
+
+  @Test
+  void the_neglected_boats_weak_cylinder_its_plug_and_its_leak_down_point_at_the_gasket() {
+    Assessment assessment = assessed("neglected");
+    assertThat(assessment.causes())
+        .filteredOn(Cause::settled)
+        .filteredOn(c -> c.pattern().id().equals("gasket-or-rings-after-heat"))
+        .hasSize(1);
+    assertThat(assessment.findings())
+        .filteredOn(f -> f.check().subsystem() == Subsystem.POWERHEAD)
+        .extracting(f -> f.check().id())
+        .containsExactlyInAnyOrder("compression-spread", "leak-down", "spark-plugs", "propeller");
+    assertThat(assessment.findings())
+        .filteredOn(Result::tooCloseToCall)
+        .noneMatch(f -> f.check().subsystem() == Subsystem.POWERHEAD);
   }
 
   @Test
