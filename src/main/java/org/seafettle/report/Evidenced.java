@@ -80,7 +80,11 @@ final class Evidenced {
         maker
             .map(title -> m.words().say("limit.maker", title))
             .orElseGet(() -> citation(m, seen.outcome().citation()));
-    add("limit", (limits + " " + source).strip());
+    if (limits.isEmpty()) {
+      add("source", source);
+    } else {
+      add("limit", limits + " " + source);
+    }
   }
 
   /** A source with its rank, so that nobody takes a habit for a law. */

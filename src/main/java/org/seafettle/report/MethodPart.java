@@ -141,7 +141,11 @@ public record MethodPart(
   }
 
   private static String used(Manuscript m, List<String> uses) {
-    var findings = uses.stream().filter(u -> !u.isEmpty()).toList();
+    var findings =
+        uses.stream()
+            .filter(u -> !u.isEmpty())
+            .sorted(Comparator.comparing(Integer::valueOf))
+            .toList();
     int clean = uses.size() - findings.size();
     var said = new ArrayList<String>();
     if (!findings.isEmpty()) {

@@ -54,12 +54,14 @@ final class Phrases extends Forms {
   }
 
   /**
-   * A quantity as it was recorded; years and months in words, since their symbols are not known.
+   * A quantity as it was recorded; years, months and times a day in words, since their symbols are
+   * not known.
    */
   String recorded(Quantity quantity) {
     return switch (quantity.unit()) {
       case YEAR -> spelled("unit.year", quantity);
       case MONTH -> spelled("unit.month", quantity);
+      case PER_DAY -> spelled("unit.per-day", quantity);
       default -> digits(quantity.written());
     };
   }

@@ -1,8 +1,9 @@
 package org.seafettle.report;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
@@ -11,9 +12,6 @@ import org.seafettle.catalogue.Measure;
 
 /** A reading against its limits, drawn. */
 final class ReadingScale {
-
-  /** Limits whose values would touch each other when printed, in the drawing's units. */
-  private static final double CLOSE = 34;
 
   private final Manuscript m;
   private final Measure measure;
@@ -91,15 +89,24 @@ final class ReadingScale {
     };
   }
 
-  /** Every limit has its line; its value is left out where it would touch the one before. */
+  /** Every limit has its line; its value is left out where it would touch one nearer the mark. */
   private List<Scale.Tick> ticks(Ruler ruler) {
-    var ticks = new ArrayList<Scale.Tick>();
-    double last = -CLOSE;
-    for (double limit : limits()) {
-      boolean room = ruler.place(limit) - last >= CLOSE;
-      ticks.add(ruler.tick(limit, room ? words.told(limit) : ""));
-      last = room ? ruler.place(limit) : last;
+    var named = new TreeMap<Double, String>();
+    var nearest =
+        limits().stream()
+            .sorted(Comparator.comparingDouble(limit -> Math.abs(limit - measure.value())))
+            .toList();
+    for (double limit : nearest) {
+      var label = words.told(limit);
+      boolean room =
+          named.entrySet().stream()
+              .allMatch(e -> ruler.apart(limit, label, e.getKey(), e.getValue()));
+      if (room) {
+        named.put(limit, label);
+      }
     }
-    return ticks;
+    return limits().stream()
+        .map(limit -> ruler.tick(limit, named.getOrDefault(limit, "")))
+        .toList();
   }
 }

@@ -1,11 +1,15 @@
 package org.seafettle.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
 import org.seafettle.catalogue.Interval;
@@ -35,9 +39,18 @@ final class ReadingWords {
     if (asRead && (read.orElseThrow().plusMinus().isPresent() || measure.uncertainty().isEmpty())) {
       return m.phrases().evidence(List.of(read.orElseThrow()));
     }
-    return measure.uncertainty().isPresent()
-        ? uncertain(measure.uncertainty().getAsDouble())
-        : told(measure.value());
+    double uncertainty = measure.uncertainty().orElse(0);
+    return uncertainty > 0 ? uncertain(uncertainty) : computed(measure.value());
+  }
+
+  /** Three digits, or more where fewer would lay it on a limit or across one. */
+  private String computed(double value) {
+    var coarse = new BigDecimal(value).round(new MathContext(3, RoundingMode.HALF_EVEN));
+    boolean sides =
+        stretches.stream()
+            .flatMap(s -> s.from().stream())
+            .allMatch(l -> Double.compare(value, l) == Double.compare(coarse.doubleValue(), l));
+    return told(sides && coarse.scale() >= 0 ? coarse.doubleValue() : value);
   }
 
   private String uncertain(double uncertainty) {
@@ -52,11 +65,14 @@ final class ReadingWords {
   }
 
   private Optional<Measure.Shown> shown() {
+    return alike().filter(s -> s.name().equals(measure.name())).findFirst().or(this::itself);
+  }
+
+  /** What was read in the number's own kind. */
+  private Stream<Measure.Shown> alike() {
     return measure.shown().stream()
-        .filter(s -> s.name().equals(measure.name()))
         .filter(s -> s.quantity().kind() == measure.unit().kind())
-        .filter(s -> Units.isDifference(s.quantity().unit()) == Units.isDifference(measure.unit()))
-        .findFirst();
+        .filter(s -> Units.isDifference(s.quantity().unit()) == Units.isDifference(measure.unit()));
   }
 
   /** A value of the scale in the unit in which the reading is told. */
@@ -69,12 +85,33 @@ final class ReadingWords {
         .value(unit == measure.unit() ? value : Quantity.of(value, measure.unit()).in(unit), unit);
   }
 
+  /** The reading of another name that the number is, such as the only laboratory content. */
+  private Optional<Measure.Shown> itself() {
+    var alike = alike().toList();
+    return alike.size() == 1
+        ? alike.stream()
+            .filter(s -> !s.name().equals(measure.name()))
+            .filter(s -> same(s.quantity().in(measure.unit()), measure.value()))
+            .findFirst()
+        : Optional.empty();
+  }
+
   private MeasuredUnit unit() {
     return shown().map(s -> s.quantity().unit()).orElse(measure.unit());
   }
 
   String name() {
-    return m.numberName(measure.name());
+    var name = m.numberName(measure.name());
+    return isDifference() ? m.words().say("reading.difference", name) : name;
+  }
+
+  /** How far values of one name lie apart has no name of its own. */
+  private boolean isDifference() {
+    var values = measure.shown().stream().filter(s -> s.name().equals(measure.name())).toList();
+    return values.size() > 1
+        && values.stream()
+            .filter(s -> s.quantity().kind() == measure.unit().kind())
+            .noneMatch(s -> same(s.quantity().in(measure.unit()), measure.value()));
   }
 
   /** The number and all that was read beside it. */
@@ -91,7 +128,10 @@ final class ReadingWords {
                     LinkedHashMap::new,
                     Collectors.mapping(Measure.Shown::quantity, Collectors.toList())));
     var said = new ArrayList<String>();
-    said.add(Phrases.capital(m.words().say("reading.named", name(), value())));
+    var same = itself();
+    same.ifPresent(s -> beside.remove(s.name()));
+    var named = same.map(s -> m.numberName(s.name())).orElseGet(this::name);
+    said.add(Phrases.capital(m.words().say("reading.named", named, value())));
     beside.forEach(
         (name, values) ->
             said.add(

@@ -30,9 +30,21 @@ record Ruler(double least, double most) {
 
   /** A limit with its value beneath, moved inwards where it would be cut off at an edge. */
   Scale.Tick tick(double value, String label) {
-    double half = label.length() * 3.2;
-    double middle = Math.max(half, Math.min(Scale.WIDTH - half, place(value)));
-    return new Scale.Tick(at(value), written(middle), label);
+    return new Scale.Tick(at(value), written(middle(value, label)), label);
+  }
+
+  private double middle(double value, String label) {
+    double half = half(label);
+    return Math.max(half, Math.min(Scale.WIDTH - half, place(value)));
+  }
+
+  private static double half(String label) {
+    return label.length() * 3.2;
+  }
+
+  /** Whether two limits can both have their values beneath. */
+  boolean apart(double one, String its, double other, String theirs) {
+    return Math.abs(middle(one, its) - middle(other, theirs)) >= half(its) + half(theirs) + 6;
   }
 
   /** A letter of the size in which bands are labelled takes about five of the drawing's units. */

@@ -78,12 +78,11 @@ public record TaskRow(
 
   static String gain(Manuscript m, Task task) {
     var gain = task.gain();
+    var from = Phrases.index(gain.from());
+    var to = Phrases.index(gain.to());
+    boolean seen = gain.points() > 0 && !from.equals(to);
     return m.words()
-        .say(
-            gain.points() > 0 ? "gain" : "gain.none",
-            SubsystemRow.name(m, gain.subsystem()),
-            Phrases.index(gain.from()),
-            Phrases.index(gain.to()));
+        .say(seen ? "gain" : "gain.none", SubsystemRow.name(m, gain.subsystem()), from, to);
   }
 
   private static Cost cost(Manuscript m, Task task) {

@@ -75,6 +75,8 @@ class WordsInUseTest {
           "unit.year.other",
           "unit.month.one",
           "unit.month.other",
+          "unit.per-day.one",
+          "unit.per-day.other",
           // VerdictPart: an order that is given on something else than an engine
           "stop.do-not-start.elsewhere",
           "stop.do-not-crank.elsewhere",

@@ -2,6 +2,7 @@ package org.seafettle.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Assessment;
@@ -64,6 +65,23 @@ class ReportTest {
         .contains("voltage 11.92\u00a0±\u00a00.05\u00a0V");
     assertThat(battery.drawing().scale().orElseThrow().says())
         .contains("limits 25\u00a0% and 75\u00a0%");
+  }
+
+  @Test
+  void a_number_that_was_read_itself_is_told_once_and_a_difference_is_called_one() {
+    var more =
+        """
+        "findings": [
+          {"check": "copper-in-oil", "on": "port", "readings": {"content": "105 mg/kg"}},
+          {"check": "leak-down-difference", "on": "port", "readings": {"leakage": ["25 %", "5 %", "6 %", "5 %"]}},
+        """;
+    var survey = SedgeWarbler.survey(text -> text.replace("\"findings\": [", more.strip()));
+    var assessment = new Assessor(SedgeWarbler.CATALOGUE).assess(survey, List.of());
+    var report = report(assessment, Options.USUAL);
+    assertThat(finding(report, "Port engine: far too much copper in the oil").drawing().caption())
+        .isEqualTo("Content 105\u00a0mg/kg.");
+    assertThat(finding(report, "Port engine: one cylinder leaks far more").drawing().caption())
+        .startsWith("Difference in leakage 20\u00a0%; leakage 25\u00a0% / 5\u00a0%");
   }
 
   @Test
