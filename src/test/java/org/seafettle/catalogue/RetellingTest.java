@@ -60,6 +60,7 @@ class RetellingTest {
         .containsEntry("check.oil-appearance.near-black.2.observed", "The oil is nearly black.")
         .containsEntry("number.freezes-at", "freezes at")
         .containsEntry("number.share-of-interval", "share of interval")
+        .containsEntry("number.state-of-charge", "state of charge")
         .containsEntry("part.oil-filter", "oil filter")
         .containsKeys("action.top-up-engine-oil", "caution.hot-oil", "source.oil-use-page");
   }
