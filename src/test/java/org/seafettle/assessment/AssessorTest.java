@@ -198,6 +198,22 @@ class AssessorTest {
   }
 
   @Test
+  void the_hours_since_the_last_change_are_shown_to_a_tenth() {
+    var last =
+        "{\"check\": \"engine-oil-change\", \"on\": \"port\","
+            + " \"last\": {\"date\": \"2026-06-01\", \"hours\": \"566.67 h\"}}";
+    var measured =
+        result(assess(last), "engine-oil-change", "port").seen().orElseThrow().measured();
+    assertThat(measured.orElseThrow().measure().shown())
+        .extracting(s -> s.name() + " " + s.quantity().written())
+        .containsExactly(
+            "months-since 4.0 mo",
+            "interval-months 12.0 mo",
+            "hours-since 33.3 h",
+            "interval-hours 100.0 h");
+  }
+
+  @Test
   void a_battery_that_has_not_rested_is_not_judged_by_its_voltage() {
     var assessment =
         assess(

@@ -208,6 +208,15 @@ class CatalogueRulesTest {
   }
 
   @Test
+  void a_number_and_an_interval_reach_the_outcomes_of_their_limits() {
+    var none = Optional.<String>empty();
+    var limits = new Limits(Cases.always(STEPS), none, none, none);
+    assertThat(new Criterion.Scale(reading(0, 4), limits).reachable()).isEqualTo(STEPS.names());
+    var yearly = Cases.always(new Interval.Due(OptionalDouble.empty(), OptionalDouble.of(12)));
+    assertThat(new Interval(yearly, STEPS).reachable()).isEqualTo(STEPS.names());
+  }
+
+  @Test
   void limits_reach_the_outcomes_of_every_case_and_those_of_the_makers_limit_once() {
     var limits =
         new Limits(
