@@ -44,6 +44,17 @@ class PaceTest {
   }
 
   @Test
+  void an_idle_engine_whose_hours_were_rounded_down_ran_no_less_than_nothing() {
+    var before = survey("2025-09-30", "200.4 h", "100 h", "", "");
+    var changed =
+        lastDone("engine-oil-change", "port", "\"date\": \"2024-09-30\", \"hours\": \"150 h\"");
+    assertThat(hours(autumn("", ""), before)).contains(List.of(0.0));
+    var running = TwinEngines.dues(autumn(changed, ""), before).get(0).byHours().orElseThrow();
+    assertThat(running.fast()).isPresent();
+    assertThat(running.slow()).isEmpty();
+  }
+
+  @Test
   void the_meter_as_it_stood_at_the_last_oil_change_tells_the_pace() {
     var changed =
         lastDone("engine-oil-change", "port", "\"date\": \"2025-09-30\", \"hours\": \"140 h\"");
