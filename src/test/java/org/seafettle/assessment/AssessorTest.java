@@ -132,6 +132,15 @@ class AssessorTest {
   }
 
   @Test
+  void a_tank_that_nobody_saw_can_hide_less_on_a_diesel_boat_than_on_one_of_gasoline() {
+    var tank = OneLook.check("fuel-tank-condition");
+    var diesel = OneLook.aboard("inboard-diesel").survey();
+    var gasoline = OneLook.aboard("inboard-gasoline").survey();
+    assertThat(tank.worst(diesel, diesel.boat()).findingClass()).isEqualTo(FindingClass.BEFORE_USE);
+    assertThat(tank.worst(gasoline, gasoline.boat()).findingClass()).isEqualTo(FindingClass.STOP);
+  }
+
+  @Test
   void a_check_that_does_not_apply_takes_no_part_in_the_grade() {
     var assessment =
         assess(

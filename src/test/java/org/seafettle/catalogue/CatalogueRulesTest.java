@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.Word;
 
 /** What holds for any catalogue, whatever its data say. */
 class CatalogueRulesTest {
@@ -190,6 +191,16 @@ class CatalogueRulesTest {
   void a_citation_without_a_place_is_the_whole_source() {
     assertThat(new Citation(LAW, "").text()).isEqualTo("33 CFR 183");
     assertThat(new Citation(LAW, "183.430").text()).isEqualTo("33 CFR 183, 183.430");
+  }
+
+  @Test
+  void the_data_write_classes_deadlines_orders_people_and_ranks_in_plain_words() {
+    assertThat(Word.all(FindingClass.class))
+        .containsExactly("ok", "advice", "monitor", "timely", "before-use", "stop");
+    assertThat(Word.all(Deadline.class)).startsWith("at-once", "before-next-start");
+    assertThat(Word.all(StopOrder.class)).startsWith("do-not-start", "do-not-crank");
+    assertThat(Word.all(Who.class)).startsWith("owner", "mechanic", "marine-electrician");
+    assertThat(Word.all(Source.Rank.class)).startsWith("maker", "law", "standard");
   }
 
   @ParameterizedTest

@@ -113,4 +113,16 @@ class LimitsTest {
             Criterion.Unjudgeable.class,
             e -> assertThat(e.reason().kind()).isEqualTo(Reason.Kind.NO_MAKERS_LIMIT));
   }
+
+  @Test
+  void without_the_makers_limits_an_engine_is_still_itself_and_a_battery_too() {
+    var facts = Propagation.facts(new Evidence(List.of(), Map.of(), List.of(), Optional.empty()));
+    var battery = facts.survey().outfit().batteries().get(0);
+    assertThat(facts.withoutMakersLimits().component()).isEqualTo(facts.component());
+    assertThat(
+            new Facts(facts.survey(), battery, facts.check(), facts.evidence())
+                .withoutMakersLimits()
+                .component())
+        .isEqualTo(battery);
+  }
 }
