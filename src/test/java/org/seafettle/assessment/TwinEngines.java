@@ -22,7 +22,7 @@ final class TwinEngines {
         "boat": { "name": "Sedge", "water": "salt" },
         "engines": [ { "id": "port", "type": "outboard-4-stroke", "hours": "%s" },
                      { "id": "starboard", "type": "outboard-4-stroke", "hours": "%s" } ],
-        "batteries": [ { "id": "start", "serves": ["port"], "nominal": "12 V" } ],
+        "batteries": [ { "id": "start", "serves": ["port"], "chemistry": "flooded", "nominal": "12 V" } ],
         "findings": [%s],
         "work": [%s]
       }
