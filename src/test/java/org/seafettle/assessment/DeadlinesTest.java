@@ -81,9 +81,9 @@ class DeadlinesTest {
   }
 
   @Test
-  void nobody_comes_aboard_because_a_battery_reaches_its_age() {
+  void nobody_comes_aboard_because_a_battery_reaches_its_age_or_anodes_are_looked_at() {
     var age =
-        "{ \"check\": \"battery-age\", \"on\": \"start\", \"readings\": { \"age\": \"5 a\" } }";
+        "{ \"check\": \"battery-age\", \"on\": \"start\", \"readings\": { \"age\": \"4 a\" } }";
     var ends = lastDone("cable-ends", "start", "\"date\": \"2026-06-01\"");
     assertThat(until(Deadline.NEXT_SERVICE, "start", survey("2026-10-17", "1 h", "1 h", age, "")))
         .isEmpty();
@@ -93,5 +93,9 @@ class DeadlinesTest {
                 "start",
                 survey("2026-10-17", "1 h", "1 h", age + "," + ends, "")))
         .isEqualTo(day("2028-06-01"));
+    var anodes =
+        "{ \"check\": \"external-anodes\", \"on\": \"port\", \"readings\": { \"lost\": \"10 %\" } }";
+    assertThat(until(Deadline.NEXT_SERVICE, "port", survey("2026-10-17", "1 h", "1 h", anodes, "")))
+        .isEmpty();
   }
 }

@@ -55,6 +55,13 @@ class PaceTest {
   }
 
   @Test
+  void one_hour_less_is_rounding_and_more_than_that_another_meter() {
+    assertThat(hours(autumn("", ""), survey("2025-09-30", "201 h", "1 h", "", "")))
+        .contains(List.of(0.0));
+    assertThat(hours(autumn("", ""), survey("2025-09-30", "201.1 h", "1 h", "", ""))).isEmpty();
+  }
+
+  @Test
   void the_meter_as_it_stood_at_the_last_oil_change_tells_the_pace() {
     var changed =
         lastDone("engine-oil-change", "port", "\"date\": \"2025-09-30\", \"hours\": \"140 h\"");
