@@ -36,7 +36,6 @@ public record Meter(List<Point> points) {
     for (var before : earlier) {
       before.engines().stream().filter(engine::isSameAs).forEach(then -> put(all, before, then));
     }
-    all.tailMap(survey.occasion().date(), false).clear();
     return new Meter(
         all.entrySet().stream().map(e -> new Point(e.getKey(), e.getValue())).toList());
   }

@@ -63,7 +63,8 @@ public record Pace(Season season, boolean stated, List<Double> hours) {
     for (var start : newestFirst) {
       long days = days(season, start.day(), end.orElseThrow().day());
       if (days >= LEAST_PART * season.days()) {
-        double ran = end.orElseThrow().hours() - start.hours();
+        // hours that were rounded when they were written down may seem to have run backwards
+        double ran = Math.max(0, end.orElseThrow().hours() - start.hours());
         if (ran < HOURS_OF_A_DAY * days) {
           seasons.add(ran / days * season.days());
         }

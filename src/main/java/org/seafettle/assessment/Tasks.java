@@ -87,7 +87,6 @@ final class Tasks {
         engines.stream()
             .filter(e -> Grading.concerns(settles.get(0).component(), e.engine()))
             .min(Comparator.comparingDouble(e -> e.grade().high()))
-            .or(() -> engines.stream().findFirst())
             .orElseThrow()
             .engine();
     var counting = grading.countingFor(engine, subsystem);

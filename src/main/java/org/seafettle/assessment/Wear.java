@@ -33,6 +33,9 @@ final class Wear {
   /** A share on a day, in per cent, with its expanded uncertainty. */
   private record Point(LocalDate day, double share, double uncertainty) {}
 
+  /** From where something has to be done, and whether that lies above it or below. */
+  private record Limit(double share, boolean isHighest) {}
+
   /** When it comes to the limit from which something has to be done. */
   Optional<Due.Wearing> until(Result result) {
     return result
@@ -44,12 +47,12 @@ final class Wear {
         .flatMap(measure -> limit(result, measure).flatMap(l -> until(result, measure, l)));
   }
 
-  private Optional<Double> limit(Result result, Measure measure) {
+  private Optional<Limit> limit(Result result, Measure measure) {
     var steps = measure.steps();
     return IntStream.range(0, steps.edges().size())
         .filter(i -> mustAct(result, measure, i) != mustAct(result, measure, i + 1))
-        .mapToObj(i -> steps.edges().get(i))
-        .min(Comparator.comparing(edge -> Math.abs(edge - measure.value())));
+        .mapToObj(i -> new Limit(steps.edges().get(i), mustAct(result, measure, i + 1)))
+        .findFirst();
   }
 
   private boolean mustAct(Result result, Measure measure, int step) {
@@ -60,9 +63,9 @@ final class Wear {
         .isPresent();
   }
 
-  private Optional<Due.Wearing> until(Result result, Measure measure, double limit) {
+  private Optional<Due.Wearing> until(Result result, Measure measure, Limit limit) {
     var today = survey.occasion().date();
-    boolean rises = limit > measure.value();
+    boolean rises = limit.isHighest();
     return before(result, rises ? 0 : WHOLE)
         .flatMap(
             then -> {
@@ -80,9 +83,10 @@ final class Wear {
                   DueDate.span(
                       season,
                       today,
-                      Math.abs(limit - measure.value()),
+                      Math.abs(limit.share() - measure.value()),
                       List.of((worn + doubt) * perShare, Math.max(0, worn - doubt) * perShare));
-              return Optional.of(new Due.Wearing(limit, then.day(), span.fast(), span.slow()));
+              return Optional.of(
+                  new Due.Wearing(limit.share(), then.day(), span.fast(), span.slow()));
             });
   }
 

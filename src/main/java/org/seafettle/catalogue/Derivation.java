@@ -261,7 +261,7 @@ public enum Derivation implements Word {
   /** Whether the survey itself can know enough for it. */
   boolean knowsWithoutReading() {
     return switch (this) {
-      case BATTERY_AGE, PUMP_CAPACITY, PUMP_ENDURANCE, HOURS_PER_YEAR -> true;
+      case BATTERY_AGE, PUMP_CAPACITY, PUMP_ENDURANCE, HOURS_PER_YEAR, YEARS_AFTER_HULL -> true;
       default -> false;
     };
   }

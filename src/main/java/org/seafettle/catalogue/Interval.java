@@ -58,16 +58,15 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
             .orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.LAST_DONE_UNKNOWN)));
     var interval =
         holding(facts).orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
-    return share(facts, last, interval, maker(facts));
+    return share(facts, last, interval, facts.makersLimit());
   }
 
   /** The interval that holds, the maker's before the catalogue's. */
   public Optional<Due> holding(Facts facts) {
-    return maker(facts).map(Interval::makers).or(() -> due.pick(facts.survey(), facts.component()));
-  }
-
-  private static Optional<MakersLimit> maker(Facts facts) {
-    return facts.makersLimit().filter(l -> l.hours().isPresent() || l.months().isPresent());
+    return facts
+        .makersLimit()
+        .map(Interval::makers)
+        .or(() -> due.pick(facts.survey(), facts.component()));
   }
 
   private Measure share(Facts facts, LastDone last, Due interval, Optional<MakersLimit> maker) {

@@ -127,6 +127,15 @@ class AssessorTest {
   }
 
   @Test
+  void a_tank_that_nobody_saw_can_hide_less_on_a_diesel_boat_than_on_one_of_gasoline() {
+    var tank = OneLook.check("fuel-tank-condition");
+    var diesel = OneLook.aboard("inboard-diesel").survey();
+    var gasoline = OneLook.aboard("inboard-gasoline").survey();
+    assertThat(tank.worst(diesel, diesel.boat()).findingClass()).isEqualTo(FindingClass.BEFORE_USE);
+    assertThat(tank.worst(gasoline, gasoline.boat()).findingClass()).isEqualTo(FindingClass.STOP);
+  }
+
+  @Test
   void a_check_that_does_not_apply_takes_no_part_in_the_grade() {
     var assessment =
         assess(
@@ -190,6 +199,22 @@ class AssessorTest {
     var result = result(assessment, "engine-oil-change", "port");
     assertThat(result.counts()).isEqualTo(FindingClass.OK);
     assertThat(result.leavesOpen()).isTrue();
+  }
+
+  @Test
+  void the_hours_since_the_last_change_are_shown_to_a_tenth() {
+    var last =
+        "{\"check\": \"engine-oil-change\", \"on\": \"port\","
+            + " \"last\": {\"date\": \"2026-06-01\", \"hours\": \"566.67 h\"}}";
+    var measured =
+        result(assess(last), "engine-oil-change", "port").seen().orElseThrow().measured();
+    assertThat(measured.orElseThrow().measure().shown())
+        .extracting(s -> s.name() + " " + s.quantity().written())
+        .containsExactly(
+            "months-since 4.0 mo",
+            "interval-months 12.0 mo",
+            "hours-since 33.3 h",
+            "interval-hours 100.0 h");
   }
 
   @Test

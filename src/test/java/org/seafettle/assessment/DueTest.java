@@ -85,6 +85,7 @@ class DueTest {
     assertThat(due.byCalendar()).contains(between("2026-09-30", "2026-09-30"));
     assertThat(due.next()).isEqualTo(day("2026-09-02"));
     assertThat(due.overdue()).isEmpty();
+    assertThat(due.isAge()).isFalse();
   }
 
   @Test
@@ -175,6 +176,26 @@ class DueTest {
   }
 
   @Test
+  void what_was_overdue_by_its_look_alone_and_was_renewed_on_the_spot_begins_anew() {
+    var renewed =
+        "{ \"check\": \"separator-change\", \"on\": \"port\","
+            + " \"is\": \"too-long-for-wet-fuel\", \"done\": \"Element renewed.\" }";
+    var due = due(survey("2026-10-30", SEASON, "261 h", renewed), List.of(), "separator-change");
+    assertThat(due.byHours().orElseThrow().meter()).isEqualTo(361);
+    assertThat(due.next()).isEqualTo(day("2027-10-30"));
+  }
+
+  @Test
+  void an_interval_of_hours_alone_tells_nothing_of_an_engine_without_a_meter() {
+    var hoursOnly =
+        OneLook.aboard("outboard-4-stroke").makersLimit("engine-oil-change", "\"hours\": \"50 h\"");
+    var changed =
+        "{ \"check\": \"engine-oil-change\", \"on\": \"port\","
+            + " \"last\": { \"date\": \"2026-06-01\" } }";
+    assertThat(hoursOnly.assess(changed).plan().dues()).isEmpty();
+  }
+
+  @Test
   void an_age_in_whole_years_leaves_a_year_open() {
     var now =
         survey(
@@ -183,7 +204,7 @@ class DueTest {
             "200 h",
             "{ \"check\": \"fire-extinguishers\", \"readings\": { \"oldest\": \"3 a\" } }");
     var due = due(now, List.of(), "fire-extinguishers");
-    assertThat(due.last()).isEmpty();
+    assertThat(due.isAge()).isTrue();
     assertThat(due.interval().months()).hasValue(144);
     assertThat(due.byCalendar()).contains(between("2034-10-17", "2035-10-17"));
     assertThat(due.overdue()).isEmpty();

@@ -65,6 +65,15 @@ class FindingBookTest {
   }
 
   @Test
+  void what_was_found_before_is_followed_in_the_order_of_its_numbers() {
+    var low = "{\"check\": \"oil-level\", \"on\": \"port\", \"readings\": {\"position\": \"0.1\"}}";
+    var milky = "{\"check\": \"oil-appearance\", \"on\": \"port\", \"is\": \"milky\"}";
+    assertThat(over(low + "," + milky, "").history().followed())
+        .extracting(f -> f.number() + " " + f.then().check().id())
+        .containsExactly("1 oil-appearance", "2 oil-level");
+  }
+
+  @Test
   void a_finding_keeps_its_number_and_a_new_one_comes_after_the_last_even_if_it_is_graver() {
     var assessment = over(DAMP_BILGE, DAMP_BILGE + "," + SOFT);
     assertThat(numbers(assessment))
@@ -142,5 +151,11 @@ class FindingBookTest {
   void an_engine_whose_number_was_not_written_down_is_taken_for_the_same() {
     var assessment = over(List.of("", ", \"serial\": \"B2\""), List.of(CRACKED, CRACKED));
     assertThat(status(assessment, 1)).isEqualTo(Followed.Status.OUTSTANDING);
+  }
+
+  @Test
+  void a_finding_on_something_that_is_no_longer_there_is_gone() {
+    var none = hose("\"not-applicable\": \"raw-water cooling was taken out\"");
+    assertThat(status(over(CRACKED, none), 1)).isEqualTo(Followed.Status.GONE);
   }
 }

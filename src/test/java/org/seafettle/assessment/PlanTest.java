@@ -137,6 +137,13 @@ class PlanTest {
   }
 
   @Test
+  void nobody_is_asked_for_the_strainer_of_an_outboard() {
+    var outboards = Surveys.of("season-end", "", "", "");
+    assertThat(new Assessor(only("raw-water-strainer")).assess(outboards, List.of()).results())
+        .isEmpty();
+  }
+
+  @Test
   void an_engine_whose_battery_was_not_recorded_stands_in_for_it_and_the_other_does_not() {
     assertThat(assess("", "", "battery-case").results())
         .extracting(r -> r.component().id())

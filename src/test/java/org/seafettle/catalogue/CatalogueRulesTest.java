@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.Word;
 
 /** What holds for any catalogue, whatever its data say. */
 class CatalogueRulesTest {
@@ -192,6 +193,16 @@ class CatalogueRulesTest {
     assertThat(new Citation(LAW, "183.430").text()).isEqualTo("33 CFR 183, 183.430");
   }
 
+  @Test
+  void the_data_write_classes_deadlines_orders_people_and_ranks_in_plain_words() {
+    assertThat(Word.all(FindingClass.class))
+        .containsExactly("ok", "advice", "monitor", "timely", "before-use", "stop");
+    assertThat(Word.all(Deadline.class)).startsWith("at-once", "before-next-start");
+    assertThat(Word.all(StopOrder.class)).startsWith("do-not-start", "do-not-crank");
+    assertThat(Word.all(Who.class)).startsWith("owner", "mechanic", "marine-electrician");
+    assertThat(Word.all(Source.Rank.class)).startsWith("maker", "law", "standard");
+  }
+
   @ParameterizedTest
   @EnumSource
   void what_nobody_can_look_up_is_not_published(Source.Rank rank) {
@@ -205,6 +216,15 @@ class CatalogueRulesTest {
     var choice = new Criterion.Choice();
     assertThat(choice.readings()).isEmpty();
     assertThat(choice.reachable()).isEmpty();
+  }
+
+  @Test
+  void a_number_and_an_interval_reach_the_outcomes_of_their_limits() {
+    var none = Optional.<String>empty();
+    var limits = new Limits(Cases.always(STEPS), none, none, none);
+    assertThat(new Criterion.Scale(reading(0, 4), limits).reachable()).isEqualTo(STEPS.names());
+    var yearly = Cases.always(new Interval.Due(OptionalDouble.empty(), OptionalDouble.of(12)));
+    assertThat(new Interval(yearly, STEPS).reachable()).isEqualTo(STEPS.names());
   }
 
   @Test

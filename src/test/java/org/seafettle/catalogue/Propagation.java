@@ -50,7 +50,8 @@ public final class Propagation {
         .orElseThrow();
   }
 
-  private static Facts facts(Evidence evidence) {
+  /** Of the usual boat, with these readings on her engine. */
+  static Facts facts(Evidence evidence) {
     try {
       var written = CatalogueCase.survey(JsonNodeFactory.instance.objectNode()).toString();
       var survey = SurveyReader.bind(written, CatalogueReader.supplied());

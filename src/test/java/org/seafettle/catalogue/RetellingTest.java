@@ -56,12 +56,32 @@ class RetellingTest {
   void a_key_names_the_place_in_the_data() {
     assertThat(Retelling.texts(CATALOGUE))
         .containsEntry("check.oil-level.title", "Engine oil level")
+        .containsEntry(
+            "check.oil-level.how.1",
+            CATALOGUE.check("oil-level").orElseThrow().guidance().how().get(0))
         .containsEntry("check.oil-appearance.milky.brief", "water in the engine oil")
         .containsEntry("check.oil-appearance.near-black.2.observed", "The oil is nearly black.")
         .containsEntry("number.freezes-at", "freezes at")
         .containsEntry("number.share-of-interval", "share of interval")
+        .containsEntry("number.state-of-charge", "state of charge")
         .containsEntry("part.oil-filter", "oil filter")
         .containsKeys("action.top-up-engine-oil", "caution.hot-oil", "source.oil-use-page");
+  }
+
+  @Test
+  void a_share_of_an_interval_is_spoken_of_where_something_falls_due_and_nowhere_else() {
+    assertThat(Retelling.texts(only("engine-oil-change"))).containsKey("number.share-of-interval");
+    assertThat(Retelling.texts(only("oil-appearance")).keySet())
+        .noneMatch(key -> key.startsWith("number."));
+  }
+
+  private static Catalogue only(String check) {
+    return new Catalogue(
+        CATALOGUE.version(),
+        CATALOGUE.digest(),
+        CATALOGUE.check(check).stream().toList(),
+        List.of(),
+        CATALOGUE.sources());
   }
 
   @Test
