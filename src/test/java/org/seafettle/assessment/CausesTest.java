@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Pattern;
+import org.seafettle.catalogue.StopOrder;
 
 /** What several findings together point to. */
 class CausesTest {
@@ -136,5 +137,17 @@ class CausesTest {
     assertThat(cause(assessment, GASOLINE_IN_OIL, "port").orElseThrow().settled()).isTrue();
     assertThat(result(assessment, "oil-level", "port").reports()).isFalse();
     assertThat(raisedBy(assessment, "oil-level", "port")).isEmpty();
+  }
+
+  @Test
+  void a_diesel_that_may_run_away_on_its_own_oil_must_not_be_started() {
+    var verdict =
+        OneLook.aboard("inboard-diesel")
+            .assess(level("port", "1.7"), says("oil-appearance", "port", "fuel-smell"))
+            .verdict();
+    assertThat(verdict.stops())
+        .filteredOn(stop -> stop.because().check().id().equals("oil-level"))
+        .extracting(Verdict.Stop::order)
+        .containsExactly(StopOrder.DO_NOT_START);
   }
 }

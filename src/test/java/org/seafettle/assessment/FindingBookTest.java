@@ -74,6 +74,14 @@ class FindingBookTest {
   }
 
   @Test
+  void of_two_findings_that_are_equally_grave_the_one_known_longer_is_told_first() {
+    var starboard = CRACKED.replace("port", "starboard");
+    assertThat(over(starboard, CRACKED + "," + starboard).findings())
+        .extracting(r -> r.component().id())
+        .containsExactly("starboard", "port");
+  }
+
+  @Test
   void a_finding_keeps_its_number_and_a_new_one_comes_after_the_last_even_if_it_is_graver() {
     var assessment = over(DAMP_BILGE, DAMP_BILGE + "," + SOFT);
     assertThat(numbers(assessment))

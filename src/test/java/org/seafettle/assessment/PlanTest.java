@@ -14,6 +14,7 @@ import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Reason;
+import org.seafettle.catalogue.Subsystem;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.survey.Survey;
 
@@ -260,5 +261,24 @@ class PlanTest {
     var topUp =
         tasks.stream().filter(t -> t.component().id().equals("port")).findFirst().orElseThrow();
     assertThat(topUp.gain().points()).isEqualTo(16);
+  }
+
+  @Test
+  void what_is_known_to_be_weakest_decides_before_what_might_be_weaker() {
+    var engine = assess(level("port", "0.1"), "", "oil-level", "cooling-hoses").engines().get(0);
+    assertThat(engine.decidedBy()).isEqualTo(Subsystem.OIL);
+  }
+
+  @Test
+  void of_what_is_well_as_far_as_seen_the_least_seen_decides() {
+    var engine = assess(IN_ORDER, "", "oil-level", "cooling-hoses").engines().get(0);
+    assertThat(engine.decidedBy()).isEqualTo(Subsystem.COOLING);
+  }
+
+  @Test
+  void a_look_that_was_taken_on_one_engine_is_open_on_the_other() {
+    assertThat(assess(level("port", "0.5"), "", "oil-level").open())
+        .extracting(r -> r.component().id())
+        .containsExactly("starboard");
   }
 }
