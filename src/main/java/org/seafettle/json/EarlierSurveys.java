@@ -46,7 +46,7 @@ final class EarlierSurveys {
     }
     var file = folder.outside(path);
     return Files.isRegularFile(file)
-        ? Optional.of(new DiskFolder(file.getParent(), path).read(file.getFileName().toString()))
+        ? Optional.of(SurveyReader.beside(file).read(SurveyReader.fileName(file)))
         : Optional.empty();
   }
 
@@ -98,9 +98,11 @@ final class EarlierSurveys {
         .map(reader);
   }
 
-  /** The place with the path by which the survey names the file. */
+  /** The place with the path by which the survey names the file, and what lies in that file. */
   private static Place under(String path, Place place) {
-    return new Place(path, place.field(), place.line());
+    return place.file().startsWith(path + "/")
+        ? place
+        : new Place(path, place.field(), place.line());
   }
 
   private static void compare(Field field, Survey now, Survey then) {

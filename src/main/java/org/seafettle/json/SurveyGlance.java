@@ -36,7 +36,7 @@ public final class SurveyGlance {
    * What a report would be made from.
    *
    * @param sha256 of survey, photographs and earlier surveys, in hexadecimal
-   * @param bytes of all photographs together
+   * @param bytes of all photographs and earlier reports together
    * @param largest bytes of the largest photograph
    */
   public record Inputs(String sha256, long bytes, long largest) {}
@@ -136,7 +136,9 @@ public final class SurveyGlance {
       }
       try {
         if (EarlierSurveys.isReport(path)) {
-          add(EarlierSurveys.report(folder, path).orElse(new byte[0]));
+          var report = EarlierSurveys.report(folder, path).orElse(new byte[0]);
+          add(report);
+          bytes += report.length;
           return;
         }
         var packed = folder.packed(path);

@@ -82,7 +82,7 @@ public final class SurveyReader {
       throw new Refused(
           new Problem(Place.file(name), "There is no such file.", "Check the path of the report."));
     }
-    return enclosed(name, new DiskFolder(parent(path), name).read(name));
+    return enclosed(name, beside(path).read(name));
   }
 
   /** A survey without the earlier ones that it names. */
@@ -145,17 +145,17 @@ public final class SurveyReader {
       throw new Refused(
           new Problem(Place.file(name), "There is no such file.", "Check the path of the survey."));
     }
-    return name.toLowerCase(Locale.ROOT).endsWith(".zip")
-        ? ZipFolder.open(path)
-        : new DiskFolder(parent(path), name);
+    return name.toLowerCase(Locale.ROOT).endsWith(".zip") ? ZipFolder.open(path) : beside(path);
   }
 
-  private static String fileName(Path path) {
+  static String fileName(Path path) {
     return Optional.ofNullable(path.getFileName()).map(Path::toString).orElse("");
   }
 
-  private static Path parent(Path path) {
-    return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+  /** The folder of a file, also where its path is its name alone. */
+  static DiskFolder beside(Path file) {
+    return new DiskFolder(
+        Optional.ofNullable(file.getParent()).orElse(Path.of("")), fileName(file));
   }
 
   /** One file on its way to become a survey. */

@@ -1,9 +1,14 @@
 package org.seafettle.pdf;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.zip.InflaterInputStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.seafettle.problem.Place;
@@ -36,27 +41,35 @@ public final class Enclosed {
       }
       return files;
     } catch (IOException e) {
-      throw refused(
-          name,
-          "The file is no PDF that can be read, or damaged.",
-          "Take the report as it was made.");
+      throw refused(name, "The file is no PDF that can be read, or damaged.");
     }
   }
 
   private static byte[] content(String pdf, PDComplexFileSpecification file) throws IOException {
-    try (var in = file.getEmbeddedFile().createInputStream()) {
+    var attached =
+        Optional.ofNullable(file.getEmbeddedFile())
+            .orElseThrow(() -> new IOException("an attachment without content"));
+    try (var in = unpacked(attached.getCOSObject())) {
       var bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
-        throw refused(
-            pdf,
-            "The attached \"" + file.getFilename() + "\" is longer than 32 MB.",
-            "Take the report as it was made.");
+        throw refused(pdf, "The attached \"" + file.getFilename() + "\" is longer than 32 MB.");
       }
       return bytes;
     }
   }
 
-  private static Refused refused(String file, String fault, String remedy) {
-    return new Refused(new Problem(Place.file(file), fault, remedy));
+  /** The library would unpack all of it into the memory before the first byte can be read. */
+  private static InputStream unpacked(COSStream packed) throws IOException {
+    if (packed.getFilters() == null) {
+      return packed.createRawInputStream();
+    }
+    if (COSName.FLATE_DECODE.equals(packed.getFilters())) {
+      return new InflaterInputStream(packed.createRawInputStream());
+    }
+    throw new IOException("packed as no report is");
+  }
+
+  private static Refused refused(String file, String fault) {
+    return new Refused(new Problem(Place.file(file), fault, "Take the report as it was made."));
   }
 }

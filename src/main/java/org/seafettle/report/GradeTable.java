@@ -56,8 +56,9 @@ record GradeTable(Manuscript m, List<History.Past> past, List<Printed> printed) 
   }
 
   private String cell(History.Past then, EngineGrade engine, Optional<Subsystem> subsystem) {
-    var told = told(same(then, engine).flatMap(e -> grade(e, subsystem)));
-    return printed(then)
+    var same = same(then, engine);
+    var told = told(same.flatMap(e -> grade(e, subsystem)));
+    return same.flatMap(e -> printed(then))
         .flatMap(p -> p.grade(engine.engine().id(), subsystem.map(Subsystem::word)))
         .map(this::told)
         .filter(was -> !was.equals(told))

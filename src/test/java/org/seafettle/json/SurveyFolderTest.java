@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.seafettle.assessment.Printed.PrintedGrade;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
 
@@ -230,10 +232,111 @@ class SurveyFolderTest {
     assertThat(reader.read(zip).earlier()).hasSize(2);
   }
 
-  /** Stands for a report: what lies in it, as text after its name. */
+  /** Stands for a report: its files follow one another. */
   private static Map<String, byte[]> enclosed(String name, byte[] report) {
-    var text = new String(report, StandardCharsets.UTF_8);
-    return text.startsWith("%PDF") ? Map.of("survey.json", bytes(text.substring(4))) : Map.of();
+    var text = new String(report, StandardCharsets.UTF_8).split("%PDF", -1);
+    return switch (text.length) {
+      case 2 -> Map.of("survey.json", bytes(text[1]));
+      case 3 -> Map.of("survey.json", bytes(text[1]), "assessment.json", bytes(text[2]));
+      default -> Map.of();
+    };
+  }
+
+  /** Last year's report beside this year's survey, with a passage of its assessment changed. */
+  private void report(String survey, String passage, String other) throws IOException {
+    try (var in = getClass().getResourceAsStream("good-assessment.json")) {
+      var assessment = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(assessment).contains(passage);
+      Files.writeString(
+          folder.resolve("2025.pdf"),
+          "%PDF" + survey + "%PDF" + assessment.replace(passage, other));
+    }
+    write(Surveys.with("\"earlier\": []", "\"earlier\": [\"2025.pdf\"]"));
+  }
+
+  private static String lastYear() {
+    return Surveys.with("\"2026-10-17\"", "\"2025-10-11\"");
+  }
+
+  @Test
+  void an_earlier_report_tells_what_it_printed_and_by_which_rules() throws IOException {
+    report(lastYear(), "2026-10-17", "2025-10-11");
+    var printed = reader.read(folder).earlier().get(0).printed().orElseThrow();
+    assertThat(List.of(printed.survey(), printed.day().toString(), printed.program()))
+        .containsExactly("QH-2026-041", "2025-10-11", "1.0.0");
+    assertThat(List.of(printed.catalogue(), printed.scoring())).containsExactly("1.0", "1");
+    assertThat(printed.grade("port", Optional.empty()))
+        .contains(new PrintedGrade("port", Optional.empty(), 0, 0, Optional.empty()));
+    assertThat(printed.grade("port", Optional.of("oil")))
+        .contains(new PrintedGrade("port", Optional.of("oil"), 0, 0, Optional.of("failed")));
+    assertThat(printed.grade("port", Optional.of("rigging"))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          "printed":                 | "imprinted":        | printed | The assessment lacks this, or it cannot be read.
+          "graded": false            | "graded": "no"      | graded  | The assessment lacks this, or it cannot be read.
+          "date": "2026-10-17"       | "date": "last year" | date    | The assessment lacks this, or it cannot be read.
+          "grades": [                | "marks": [          | grades  | The assessment lacks this, or it cannot be read.
+          seafettle-assessment/1     | letter/1            | format  | The file is no assessment of the form "seafettle-assessment/1".
+          """)
+  void an_assessment_that_tells_not_all_that_was_printed_is_refused(
+      String passage, String other, String field, String fault) throws IOException {
+    report(lastYear(), passage, other);
+    assertThat(refused(folder))
+        .singleElement()
+        .hasToString(
+            "2025.pdf/assessment.json: "
+                + field
+                + "\n  "
+                + fault
+                + "\n  Take one that this program wrote.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          ABC12345D617 | XYZ12345D617 | The earlier survey is of another boat: its HIN is XYZ12345D617, here it is ABC12345D617.
+          "place": "Qu | "place": "Zu | The earlier survey is of 2026-10-17, not before this one of 2026-10-17.
+          """)
+  void an_earlier_report_is_of_the_same_boat_and_of_an_earlier_day(
+      String passage, String other, String fault) throws IOException {
+    report(Surveys.with(passage, other), "stop", "stop");
+    assertThat(refused(folder))
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.fault()).isEqualTo(fault);
+              assertThat(p.place()).hasToString("survey.json: earlier[0], line 67");
+            });
+  }
+
+  @Test
+  void a_report_is_found_beside_the_folder_in_which_one_stands() {
+    var here = new DiskFolder(Path.of("src"), "survey.json");
+    assertThat(EarlierSurveys.report(here, "../README.md")).isPresent();
+    assertThat(EarlierSurveys.report(here, "../README.txt")).isEmpty();
+  }
+
+  @Test
+  void an_earlier_survey_may_be_a_folder_or_an_archive_of_one() throws IOException {
+    earlier("2025", "\"2026-10-17\"", "\"2025-10-11\"");
+    var entries =
+        Map.of(
+            "survey.json",
+            bytes(Surveys.with("\"2026-10-17\"", "\"2025-10-10\"")),
+            "photos/p1.jpg",
+            PICTURE);
+    Files.move(zip(entries), temp.resolve("spring.zip"));
+    write(Surveys.with("\"earlier\": []", "\"earlier\": [\"../2025\", \"../spring.zip\"]"));
+    assertThat(reader.read(folder).earlier())
+        .extracting(e -> e.survey().occasion().date().toString())
+        .containsExactly("2025-10-11", "2025-10-10");
   }
 
   @Test
@@ -268,7 +371,7 @@ class SurveyFolderTest {
     assertThat(refused(folder))
         .extracting(p -> p.place() + ": " + p.fault())
         .satisfiesExactlyInAnyOrder(
-            p -> assertThat(p).startsWith("2025.pdf: boat.water, line 22: "),
+            p -> assertThat(p).startsWith("2025.pdf/survey.json: boat.water, line 22: "),
             p -> assertThat(p).isEqualTo("letter.pdf: The PDF carries no survey.json."),
             p -> assertThat(p).contains("There is no earlier survey at \"2024.pdf\"."));
   }

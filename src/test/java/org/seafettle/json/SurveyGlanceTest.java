@@ -63,6 +63,19 @@ class SurveyGlanceTest {
   }
 
   @Test
+  void an_earlier_report_takes_memory_and_changes_the_fingerprint() throws IOException {
+    var json = Files.readString(survey.resolve("survey.json"));
+    Files.writeString(survey.resolve("survey.json"), json.replace("2025/survey.json", "2025.pdf"));
+    var absent = digest();
+    Files.writeString(folder.resolve("2025.pdf"), "a report");
+    var before = digest();
+    assertThat(before).isNotEqualTo(absent);
+    assertThat(SurveyGlance.inputs(survey).bytes()).isEqualTo(9 + 8);
+    Files.writeString(folder.resolve("2025.pdf"), "a letter");
+    assertThat(digest()).isNotEqualTo(before);
+  }
+
+  @Test
   void an_archive_is_looked_into_as_a_folder_is() throws IOException {
     var zip = folder.resolve("sedge.zip");
     try (var out = new ZipOutputStream(Files.newOutputStream(zip))) {

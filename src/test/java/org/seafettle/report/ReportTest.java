@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
+import org.seafettle.assessment.Printed;
+import org.seafettle.assessment.Printed.PrintedGrade;
 import org.seafettle.html.Templates;
 import org.seafettle.quantity.Quantity;
 
@@ -151,6 +154,64 @@ class ReportTest {
                             + " down by 0.38 V since 11 October 2025"));
   }
 
+  /** The index of the port engine last year, in the record of this year. */
+  private static String lastYears(Optional<PrintedGrade> printed, Assessment assessment) {
+    var then = assessment.history().past().get(0);
+    var was = new Printed(then.id(), then.date(), "0.9", "0.7", "", "1", printed.stream().toList());
+    var beside =
+        new Report.Beside(
+            SedgeWarbler.photoFacts(assessment.survey()), List.of(was), Optional.empty());
+    var history = Report.of(assessment, WORDS, beside, Options.USUAL).years().history();
+    assertThat(history.printed())
+        .singleElement()
+        .extracting(rules -> rules.replace('\u00a0', ' '))
+        .isEqualTo("The report of 11 October 2025 was printed by program 0.9 with catalogue 0.7.");
+    return history.grades().get(0).cells().get(0);
+  }
+
+  @Test
+  void an_earlier_grade_is_shown_as_it_was_printed_then_where_that_was_another() {
+    var assessment = SedgeWarbler.assessment("yearly-record", 1);
+    var today = lastYears(Optional.empty(), assessment);
+    var grade = assessment.history().past().get(0).engines().get(0).grade();
+    var word = grade.graded() ? Optional.of(grade.word().word()) : Optional.<String>empty();
+    var same =
+        new PrintedGrade("port", Optional.empty(), grade.printed(), grade.printedAtWorst(), word);
+    assertThat(lastYears(Optional.of(same), assessment)).isEqualTo(today);
+    var index = new PrintedGrade("port", Optional.empty(), 100, grade.printedAtWorst(), word);
+    assertThat(lastYears(Optional.of(index), assessment))
+        .startsWith(today + "; printed then: 100 ");
+    var worst = new PrintedGrade("port", Optional.empty(), grade.printed(), 3, word);
+    assertThat(grade.printedAtWorst()).isNotEqualTo(3);
+    assertThat(lastYears(Optional.of(worst), assessment))
+        .startsWith(today + "; printed then: " + grade.printed())
+        .endsWith(", 3 at worst");
+    var said =
+        new PrintedGrade(
+            "port",
+            Optional.empty(),
+            grade.printed(),
+            grade.printedAtWorst(),
+            Optional.of("seaworthy"));
+    assertThat(lastYears(Optional.of(said), assessment))
+        .startsWith(today + "; printed then: " + grade.printed() + " seaworthy");
+  }
+
+  @Test
+  void what_was_printed_of_an_engine_is_not_told_of_the_one_that_took_its_place() {
+    var now = SedgeWarbler.survey(text -> text.replace("pre-purchase", "yearly-record"));
+    var serial = now.engines().get(0).plate().serial().orElseThrow();
+    var then =
+        SedgeWarbler.survey(
+            text ->
+                text.replace(serial, "another engine")
+                    .replace("2026-10-17", "2025-10-11")
+                    .replace("2026-06-11", "2025-06-11"));
+    var assessment = new Assessor(SedgeWarbler.CATALOGUE).assess(now, List.of(then));
+    var printed = new PrintedGrade("port", Optional.empty(), 97, 97, Optional.of("excellent"));
+    assertThat(lastYears(Optional.of(printed), assessment)).isEqualTo("–");
+  }
+
   @Test
   void every_photograph_is_registered_with_the_whole_hash_of_its_original() {
     var report = report("pre-purchase", 0);
@@ -189,7 +250,7 @@ class ReportTest {
                     .replaceAll("(?m)^  \"prices\".*$", ""));
     var report =
         Report.of(
-            new Assessor(SedgeWarbler.CATALOGUE).assess(bare, java.util.List.of()),
+            new Assessor(SedgeWarbler.CATALOGUE).assess(bare, List.of()),
             WORDS,
             Map.of(),
             Options.USUAL);
