@@ -121,7 +121,7 @@ class PrintedReportTest {
           .noneMatch(String::isBlank);
       assertThat(printed.structure()).contains("H1", "H2", "H3", "TH", "Figure");
       assertThat(printed.bookmarks())
-          .contains("1 What to do", "1 Findings", "2 23 Port engine: water in the engine oil");
+          .contains("1 What to do", "1 Findings", "2 24 Port engine: water in the engine oil");
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
@@ -36,6 +37,8 @@ public final class SedgeWarbler {
     return SurveyReader.bind(changed.apply(text()), CATALOGUE);
   }
 
+  private static final Pattern METER = Pattern.compile("\"hours\": \"([4-6]\\d\\d(?:\\.\\d)?) h\"");
+
   /** Judged for a purpose, beside as many earlier years. */
   public static Assessment assessment(String purpose, int earlierYears) {
     UnaryOperator<String> forPurpose = text -> text.replace("pre-purchase", purpose);
@@ -46,19 +49,27 @@ public final class SedgeWarbler {
     return new Assessor(CATALOGUE).assess(survey(forPurpose), earlier);
   }
 
-  /** The same boat some years ago, when her oil was good and her battery younger. */
+  /** The same boat some years ago: good oil, a younger battery, fewer hours. */
   private static UnaryOperator<String> yearsAgo(int years) {
     return text ->
-        text.replace("2026-10-17", (2026 - years) + "-10-1" + years)
+        younger(text, years)
+            .replace("2026-10-17", (2026 - years) + "-10-1" + years)
             .replace("QH-2026-041", "QH-" + (2026 - years) + "-03" + years)
             .replace("\"milky\"", "\"golden\"")
             .replace("\"position\": 1.6", "\"position\": 0.8")
             .replace("2025-09-20", (2025 - years) + "-09-20")
             .replace("2026-06-11", (2026 - years) + "-06-11")
-            .replace("2024-10-02", "2020-10-02")
+            .replace("2024-10-02", (2024 - years) + "-10-02")
             .replace("2025-04-12", (2025 - years) + "-04-12")
-            .replace("2023-04-12", (2025 - years) + "-04-12")
+            .replace("2023-04-12", (2023 - years) + "-04-12")
             .replaceAll("11\\.92", "12." + (20 + 10 * years));
+  }
+
+  /** Sixty hours a year less on every meter; a maker's interval stays. */
+  private static String younger(String text, int years) {
+    return METER
+        .matcher(text)
+        .replaceAll(m -> "\"hours\": \"" + (Double.parseDouble(m.group(1)) - 60 * years) + " h\"");
   }
 
   private static String text() {

@@ -95,7 +95,10 @@ class UnitsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"AS_RECORDED, temperature 35 K, 20 K", "US, temperature 63 °F, 36 °F"})
+  @CsvSource({
+    "AS_RECORDED, difference in temperature 35 K, 20 K",
+    "US, difference in temperature 63 °F, 36 °F"
+  })
   void cylinders_are_compared_by_a_difference_in_every_system(
       Units units, String reading, String limit) {
     var survey =
@@ -116,7 +119,7 @@ class UnitsTest {
         report.findings().stream()
             .flatMap(f -> f.drawing().scale().stream())
             .map(s -> plain(s.says()))
-            .filter(s -> s.startsWith("temperature"))
+            .filter(s -> s.startsWith("difference in temperature"))
             .toList();
     assertThat(says).singleElement().asString().startsWith(reading).contains(limit);
   }
