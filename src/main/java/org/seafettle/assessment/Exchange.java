@@ -2,7 +2,6 @@ package org.seafettle.assessment;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.seafettle.survey.Component;
@@ -33,7 +32,11 @@ public sealed interface Exchange {
    */
   record SetBack(Engine now, Meter.Point before, Meter.Point after) implements Exchange {}
 
-  /** All that the surveys tell of, in the order of the components. */
+  /**
+   * All that the surveys tell of, in the order of the components.
+   *
+   * @param earlier oldest first
+   */
   static List<Exchange> of(Survey survey, List<Survey> earlier) {
     var all = new ArrayList<Exchange>();
     survey.components().forEach(c -> renewed(c, earlier).ifPresent(all::add));
@@ -43,14 +46,13 @@ public sealed interface Exchange {
 
   private static Optional<Renewed> renewed(Component now, List<Survey> earlier) {
     return earlier.stream()
-        .sorted(Comparator.comparing((Survey s) -> s.occasion().date()).reversed())
         .flatMap(
             s ->
                 s
                     .component(now.id())
                     .map(then -> new Renewed(then, now, s.occasion().date()))
                     .stream())
-        .findFirst()
+        .reduce((older, newer) -> newer)
         .filter(last -> !now.isSameAs(last.then()));
   }
 }

@@ -1,7 +1,6 @@
 package org.seafettle.assessment;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -9,6 +8,7 @@ import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Measure;
 import org.seafettle.formula.time.DueDate;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.Finding;
 import org.seafettle.survey.Survey;
 
 /**
@@ -22,12 +22,12 @@ final class Wear {
   private final Survey survey;
   private final List<Survey> earlier;
 
+  /**
+   * @param earlier oldest first
+   */
   Wear(Survey survey, List<Survey> earlier) {
     this.survey = survey;
-    this.earlier =
-        earlier.stream()
-            .sorted(Comparator.comparing((Survey s) -> s.occasion().date()).reversed())
-            .toList();
+    this.earlier = earlier;
   }
 
   /** A share on a day, in per cent, with its expanded uncertainty. */
@@ -64,51 +64,56 @@ final class Wear {
   }
 
   private Optional<Due.Wearing> until(Result result, Measure measure, Limit limit) {
-    var today = survey.occasion().date();
-    boolean rises = limit.isHighest();
-    return before(result, rises ? 0 : WHOLE)
-        .flatMap(
-            then -> {
-              double worn = Math.abs(measure.value() - then.share());
-              boolean isWear =
-                  rises ? measure.value() > then.share() : measure.value() < then.share();
-              var season = Pace.season(survey);
-              long days = Pace.days(season, then.day(), today);
-              if (!isWear || days == 0) {
-                return Optional.empty();
-              }
-              double doubt = Math.hypot(then.uncertainty(), measure.uncertainty().orElse(0));
-              double perShare = (double) season.days() / days;
-              var span =
-                  DueDate.span(
-                      season,
-                      today,
-                      Math.abs(limit.share() - measure.value()),
-                      List.of((worn + doubt) * perShare, Math.max(0, worn - doubt) * perShare));
-              return Optional.of(
-                  new Due.Wearing(limit.share(), then.day(), span.fast(), span.slow()));
-            });
+    var now = point(survey, measure);
+    return before(result, limit.isHighest() ? 0 : WHOLE)
+        .filter(then -> limit.isHighest() ? now.share() > then.share() : now.share() < then.share())
+        .flatMap(then -> until(limit, then, now));
+  }
+
+  private Optional<Due.Wearing> until(Limit limit, Point then, Point now) {
+    var season = Pace.season(survey);
+    long days = Pace.days(season, then.day(), now.day());
+    if (days == 0) {
+      return Optional.empty();
+    }
+    double worn = Math.abs(now.share() - then.share());
+    double doubt = Math.hypot(then.uncertainty(), now.uncertainty());
+    double aSeason = (double) season.days() / days;
+    var span =
+        DueDate.span(
+            season,
+            now.day(),
+            Math.abs(limit.share() - now.share()),
+            List.of((worn + doubt) * aSeason, Math.max(0, worn - doubt) * aSeason));
+    return Optional.of(new Due.Wearing(limit.share(), then.day(), span.fast(), span.slow()));
   }
 
   /** The last time that it was measured or renewed. */
   private Optional<Point> before(Result result, double whenNew) {
-    for (var then : earlier) {
-      for (var finding : then.findings()) {
-        if (finding.check().equals(result.check().id())
-            && then.component(finding.on()).filter(result.component()::isSameAs).isPresent()) {
-          if (finding.done().isPresent()) {
-            return Optional.of(new Point(then.occasion().date(), whenNew, 0));
-          }
-          var sighting = new Judge(then, result.check(), result.component()).judge(finding);
-          if (sighting instanceof Sighting.Seen seen && seen.measured().isPresent()) {
-            var measure = seen.measured().get().measure();
-            return Optional.of(
-                new Point(
-                    then.occasion().date(), measure.value(), measure.uncertainty().orElse(0)));
-          }
-        }
-      }
+    return earlier.stream()
+        .flatMap(
+            then ->
+                then.findings().stream()
+                    .filter(f -> f.check().equals(result.check().id()))
+                    .filter(
+                        f ->
+                            then.component(f.on()).filter(result.component()::isSameAs).isPresent())
+                    .flatMap(f -> point(then, result, f, whenNew).stream()))
+        .reduce((older, newer) -> newer);
+  }
+
+  private static Optional<Point> point(
+      Survey then, Result result, Finding finding, double whenNew) {
+    if (finding.done().isPresent()) {
+      return Optional.of(new Point(then.occasion().date(), whenNew, 0));
     }
-    return Optional.empty();
+    return new Judge(then, result.check(), result.component()).judge(finding)
+            instanceof Sighting.Seen seen
+        ? seen.measured().map(measured -> point(then, measured.measure()))
+        : Optional.empty();
+  }
+
+  private static Point point(Survey of, Measure measure) {
+    return new Point(of.occasion().date(), measure.value(), measure.uncertainty().orElse(0));
   }
 }
