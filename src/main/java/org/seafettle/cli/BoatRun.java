@@ -59,7 +59,7 @@ final class BoatRun {
     }
     try {
       var made = memory.within(need(glance), () -> pipe.make(survey, state.prints(), step -> {}));
-      new Destination(out, state.workbench()).put(Map.of(file, made.pdf()));
+      new Destination(out, state.workbench().folder()).put(Map.of(file, made.pdf()));
       var entry = Surveyed.of(source, file, made.judged(), made.written(), made.reminders().get());
       state.keep(new Kept(inputs, Sha256.of(made.pdf()), entry));
       return Ended.MADE;
@@ -106,7 +106,7 @@ final class BoatRun {
   /** Another boat of the same name has come or gone since, and so the names have changed. */
   private void rename(Kept kept, Surveyed before, String file) throws IOException {
     var old = out.resolve(before.report());
-    new Destination(out, state.workbench()).put(Map.of(file, Files.readAllBytes(old)));
+    new Destination(out, state.workbench().folder()).put(Map.of(file, Files.readAllBytes(old)));
     state.keep(new Kept(kept.inputs(), kept.report(), before.under(file)));
     if (Sha256.of(old).equals(kept.report())) {
       Files.delete(old);

@@ -1,10 +1,10 @@
 package org.seafettle.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.Optional;
 import org.seafettle.photo.Original;
@@ -21,12 +21,9 @@ final class KeptPrints implements Prints {
   private static final int DIGITS = 64;
 
   private final Path folder;
-  private final Path workbench;
+  private final Workbench workbench;
 
-  /**
-   * @param workbench where a file is written before it is moved into the folder
-   */
-  KeptPrints(Path folder, Path workbench) {
+  KeptPrints(Path folder, Workbench workbench) {
     this.folder = folder;
     this.workbench = workbench;
   }
@@ -60,15 +57,12 @@ final class KeptPrints implements Prints {
   }
 
   private void keep(Path file, byte[] print) {
+    var content = new ByteArrayOutputStream();
+    content.writeBytes(Sha256.of(print).getBytes(StandardCharsets.US_ASCII));
+    content.writeBytes(print);
     try {
       Files.createDirectories(folder);
-      var unfinished = Files.createTempFile(workbench, "print", "");
-      try (var out = Files.newOutputStream(unfinished)) {
-        out.write(Sha256.of(print).getBytes(StandardCharsets.US_ASCII));
-        out.write(print);
-      }
-      Files.move(
-          unfinished, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      workbench.put(file, content.toByteArray());
     } catch (IOException full) {
       // the report does not need it, and what cannot be written of the report is told
     }

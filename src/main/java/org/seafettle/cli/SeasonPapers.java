@@ -95,7 +95,7 @@ final class SeasonPapers {
     var written = new ArrayList<Path>();
     for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
       var target = out.resolve(paper.getKey());
-      state.put(target, paper.getValue());
+      state.workbench().put(target, paper.getValue());
       written.add(target);
     }
     return written;

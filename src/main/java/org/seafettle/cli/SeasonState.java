@@ -5,7 +5,6 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
@@ -26,20 +25,22 @@ final class SeasonState {
 
   private final Path folder;
   private final Part part;
+  private final Workbench workbench;
 
   SeasonState(Path out, Part part) {
     this.folder = out.resolve(".seafettle");
     this.part = part;
+    this.workbench = new Workbench(folder.resolve("unfinished-" + part.name()));
   }
 
   /** Where files are written before they are moved; of this part alone. */
-  Path workbench() {
-    return folder.resolve("unfinished-" + part.name());
+  Workbench workbench() {
+    return workbench;
   }
 
   /** The photographs as they were prepared before. */
   Prints prints() {
-    return new KeptPrints(folder.resolve("photographs"), workbench());
+    return new KeptPrints(folder.resolve("photographs"), workbench);
   }
 
   /**
@@ -63,7 +64,7 @@ final class SeasonState {
               "Another run is writing into this folder.",
               "Wait until it is done, or choose another folder with --out."));
     }
-    clear();
+    workbench.clear();
     return channel;
   }
 
@@ -72,15 +73,6 @@ final class SeasonState {
       return channel.tryLock() != null;
     } catch (OverlappingFileLockException inThisProcess) {
       return false;
-    }
-  }
-
-  private void clear() throws IOException {
-    Files.createDirectories(workbench());
-    try (var unfinished = Files.list(workbench())) {
-      for (var file : unfinished.toList()) {
-        Files.delete(file);
-      }
     }
   }
 
@@ -98,12 +90,12 @@ final class SeasonState {
   }
 
   void keep(Kept kept) throws IOException {
-    put(record(kept.entry().source()), SeasonRecords.write(kept));
+    workbench.put(record(kept.entry().source()), SeasonRecords.write(kept));
   }
 
   /** The names of all surveys of the season, also of those in other parts. */
   void expect(List<String> sources) throws IOException {
-    put(folder.resolve(NAMES), SeasonRecords.writeNames(sources));
+    workbench.put(folder.resolve(NAMES), SeasonRecords.writeNames(sources));
   }
 
   /** Empty where no season was ever begun here. */
@@ -112,13 +104,5 @@ final class SeasonState {
     return Files.exists(file)
         ? SeasonRecords.readNames(Files.readAllBytes(file))
         : Optional.empty();
-  }
-
-  /** Puts a file in its place, whole or not at all. */
-  void put(Path target, byte[] content) throws IOException {
-    var unfinished = workbench().resolve(target.getFileName());
-    Files.write(unfinished, content);
-    Files.move(
-        unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
   }
 }
