@@ -1,7 +1,6 @@
 package org.seafettle.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -11,7 +10,6 @@ import org.seafettle.difference.Match;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.json.DifferenceWriter;
 import org.seafettle.json.SurveyReader;
-import org.seafettle.json.SurveySource;
 import org.seafettle.pdf.Enclosed;
 import org.seafettle.pdf.Typefaces;
 import org.seafettle.problem.Refused;
@@ -56,7 +54,7 @@ final class CompareCommand implements Callable<Integer> {
     var reader = new SurveyReader(catalogue, typefaces::covers, Enclosed::in);
     var one = reader.readAlsoReport(paths.get(0));
     var other = reader.readAlsoReport(paths.get(1));
-    boolean swapped = day(other).isBefore(day(one));
+    boolean swapped = other.day().isBefore(one.day());
     var then = swapped ? other : one;
     var now = swapped ? one : other;
     boolean isOneBoat = isOneBoat(then.survey().boat(), now.survey().boat());
@@ -75,10 +73,6 @@ final class CompareCommand implements Callable<Integer> {
       new DifferenceInWords(difference, then, now).lines().forEach(console::say);
     }
     return ExitCode.DONE.code();
-  }
-
-  private static LocalDate day(SurveySource source) {
-    return source.survey().occasion().date();
   }
 
   /** By the hull number; where one of them has none, by the name. */

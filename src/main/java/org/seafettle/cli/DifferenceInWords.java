@@ -15,6 +15,7 @@ import org.seafettle.json.SurveySource;
 import org.seafettle.quantity.Quantity;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Survey;
+import org.seafettle.survey.Word;
 
 /** Two surveys side by side in words, for a terminal. */
 final class DifferenceInWords {
@@ -53,13 +54,9 @@ final class DifferenceInWords {
     lines.add(
         Layout.line(
             Layout.pad(when, 4),
-            day(surveyed),
+            surveyed.day().toString(),
             boat.name() + boat.hin().map(hin -> " (" + hin + ")").orElse(""),
             surveyed.survey().occasion().id()));
-  }
-
-  private static String day(SurveySource source) {
-    return source.survey().occasion().date().toString();
   }
 
   private void changes(Change.Kind kind) {
@@ -115,7 +112,7 @@ final class DifferenceInWords {
 
   private void grades() {
     heading("Index as far as seen, to that at worst");
-    lines.add(row("", day(then), day(now), ""));
+    lines.add(row("", then.day().toString(), now.day().toString(), ""));
     for (var grade : difference.grades()) {
       lines.add(
           row(
@@ -140,12 +137,10 @@ final class DifferenceInWords {
   }
 
   private static Optional<String> printed(GradeChange grade, SurveySource surveyed) {
-    return surveyed.printed().stream()
-        .flatMap(p -> p.grades().stream())
-        .filter(g -> g.engine().equals(grade.engine().id()))
-        .filter(g -> g.subsystem().equals(grade.subsystem().map(s -> s.word())))
-        .map(g -> index(g.index(), g.atWorst(), g.word().map(w -> w.replace('-', ' '))))
-        .findFirst();
+    return surveyed
+        .printed()
+        .flatMap(p -> p.grade(grade.engine().id(), grade.subsystem().map(Word::word)))
+        .map(g -> index(g.index(), g.atWorst(), g.word().map(w -> w.replace('-', ' '))));
   }
 
   private String name(GradeChange grade) {

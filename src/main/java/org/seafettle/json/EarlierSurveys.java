@@ -50,6 +50,14 @@ final class EarlierSurveys {
         : Optional.empty();
   }
 
+  /** The folder of a survey, in the survey's own folder or elsewhere on the disk. */
+  static Optional<SurveyFolder> survey(SurveyFolder folder, String path) {
+    var file = folder.outside(path);
+    return folder
+        .packed(path)
+        .or(() -> Files.exists(file) ? Optional.of(SurveyReader.open(file)) : Optional.empty());
+  }
+
   /** Reads them; without a survey to compare with, only for their own faults. */
   EarlierSurveys read(Field root, Optional<Survey> now) {
     for (var field : root.child("earlier").items()) {
@@ -73,7 +81,10 @@ final class EarlierSurveys {
       return;
     }
     try {
-      var source = isReport(path) ? ofReport(path) : ofSurvey(path);
+      var source =
+          isReport(path)
+              ? report(folder, path).map(bytes -> ofReport.apply(path, bytes))
+              : survey(folder, path).map(reader);
       if (source.isEmpty()) {
         field.blame(
             "There is no earlier survey at \"" + path + "\".",
@@ -84,18 +95,6 @@ final class EarlierSurveys {
     } catch (Refused e) {
       e.problems().forEach(p -> problems.add(p.at(under(path, p.place()))));
     }
-  }
-
-  private Optional<SurveySource> ofReport(String path) {
-    return report(folder, path).map(bytes -> ofReport.apply(path, bytes));
-  }
-
-  private Optional<SurveySource> ofSurvey(String path) {
-    var file = folder.outside(path);
-    return folder
-        .packed(path)
-        .or(() -> Files.exists(file) ? Optional.of(SurveyReader.open(file)) : Optional.empty())
-        .map(reader);
   }
 
   /** The place with the path by which the survey names the file, and what lies in that file. */

@@ -3,7 +3,6 @@ package org.seafettle.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -141,15 +140,7 @@ public final class SurveyGlance {
           bytes += report.length;
           return;
         }
-        var packed = folder.packed(path);
-        var file = folder.outside(path);
-        if (packed.isPresent()) {
-          survey(packed.get());
-        } else if (Files.exists(file)) {
-          survey(SurveyReader.open(file));
-        } else {
-          add(ABSENT);
-        }
+        EarlierSurveys.survey(folder, path).ifPresentOrElse(this::survey, () -> add(ABSENT));
       } catch (Refused unreadable) {
         add(ABSENT);
       }

@@ -1,5 +1,6 @@
 package org.seafettle.json;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.seafettle.assessment.Printed;
@@ -30,6 +31,11 @@ public final class SurveySource {
 
   public Survey survey() {
     return survey;
+  }
+
+  /** Of the survey. */
+  public LocalDate day() {
+    return survey.occasion().date();
   }
 
   /** The survey file, byte by byte. */

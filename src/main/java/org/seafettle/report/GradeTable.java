@@ -1,11 +1,9 @@
 package org.seafettle.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.seafettle.assessment.ConditionWord;
 import org.seafettle.assessment.EngineGrade;
 import org.seafettle.assessment.Grade;
 import org.seafettle.assessment.History;
@@ -87,11 +85,9 @@ record GradeTable(Manuscript m, List<History.Past> past, List<Printed> printed) 
 
   private String told(PrintedGrade grade) {
     var word =
-        Arrays.stream(ConditionWord.values())
-            .filter(w -> grade.word().filter(w.word()::equals).isPresent())
-            .findFirst()
-            .map(w -> m.words().of("condition", w))
-            .or(grade::word)
+        grade
+            .word()
+            .map(w -> m.words().find("condition." + w).orElse(w))
             .orElse(m.words().say("not-graded"));
     return told(grade.index(), grade.atWorst(), word);
   }

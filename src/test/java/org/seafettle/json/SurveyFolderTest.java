@@ -2,6 +2,7 @@ package org.seafettle.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,7 +20,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.seafettle.assessment.Printed.PrintedGrade;
 import org.seafettle.problem.Problem;
 import org.seafettle.problem.Refused;
@@ -296,17 +299,21 @@ class SurveyFolderTest {
                 + "\n  Take one that this program wrote.");
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      textBlock =
-          """
-          ABC12345D617 | XYZ12345D617 | The earlier survey is of another boat: its HIN is XYZ12345D617, here it is ABC12345D617.
-          "place": "Qu | "place": "Zu | The earlier survey is of 2026-10-17, not before this one of 2026-10-17.
-          """)
-  void an_earlier_report_is_of_the_same_boat_and_of_an_earlier_day(
-      String passage, String other, String fault) throws IOException {
-    report(Surveys.with(passage, other), "stop", "stop");
+  /** A passage of the survey, what an earlier one says instead, and what is wrong with that. */
+  static List<Arguments> ofAnotherBoatOrTooLate() {
+    return List.of(
+        arguments(
+            "ABC12345D617",
+            "XYZ12345D617",
+            "The earlier survey is of another boat: its HIN is XYZ12345D617, here it is"
+                + " ABC12345D617."),
+        arguments(
+            "\"place\": \"Qu",
+            "\"place\": \"Zu",
+            "The earlier survey is of 2026-10-17, not before this one of 2026-10-17."));
+  }
+
+  private void assertOnlyTheEntryIsBlamed(String fault) {
     assertThat(refused(folder))
         .singleElement()
         .satisfies(
@@ -314,6 +321,14 @@ class SurveyFolderTest {
               assertThat(p.fault()).isEqualTo(fault);
               assertThat(p.place()).hasToString("survey.json: earlier[0], line 67");
             });
+  }
+
+  @ParameterizedTest
+  @MethodSource("ofAnotherBoatOrTooLate")
+  void an_earlier_report_is_of_the_same_boat_and_of_an_earlier_day(
+      String passage, String other, String fault) throws IOException {
+    report(Surveys.with(passage, other), "stop", "stop");
+    assertOnlyTheEntryIsBlamed(fault);
   }
 
   @Test
@@ -389,24 +404,12 @@ class SurveyFolderTest {
   }
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      textBlock =
-          """
-          ABC12345D617 | XYZ12345D617 | The earlier survey is of another boat: its HIN is XYZ12345D617, here it is ABC12345D617.
-          "place": "Qu | "place": "Zu | The earlier survey is of 2026-10-17, not before this one of 2026-10-17.
-          """)
+  @MethodSource("ofAnotherBoatOrTooLate")
   void an_earlier_survey_is_of_the_same_boat_and_of_an_earlier_day(
       String passage, String other, String fault) throws IOException {
     earlier("2025", passage, other);
     write(Surveys.with("\"earlier\": []", "\"earlier\": [\"../2025/survey.json\"]"));
-    assertThat(refused(folder))
-        .singleElement()
-        .satisfies(
-            p -> {
-              assertThat(p.fault()).isEqualTo(fault);
-              assertThat(p.place()).hasToString("survey.json: earlier[0], line 67");
-            });
+    assertOnlyTheEntryIsBlamed(fault);
   }
 
   @ParameterizedTest
