@@ -58,7 +58,7 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
             .orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.LAST_DONE_UNKNOWN)));
     var interval =
         holding(facts).orElseThrow(() -> new Unjudgeable(Reason.of(Reason.Kind.NO_MAKERS_LIMIT)));
-    return share(facts, last, interval, facts.makersLimit());
+    return share(facts, last, interval);
   }
 
   /** The interval that holds, the maker's before the catalogue's. */
@@ -69,7 +69,7 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
         .or(() -> due.pick(facts.survey(), facts.component()));
   }
 
-  private Measure share(Facts facts, LastDone last, Due interval, Optional<MakersLimit> maker) {
+  private Measure share(Facts facts, LastDone last, Due interval) {
     var ran = hoursSince(facts, last);
     var today = facts.survey().occasion().date();
     var share = OptionalDouble.empty();
@@ -101,7 +101,7 @@ public record Interval(Cases<Due> due, Steps steps) implements Criterion {
         MeasuredUnit.of("1"),
         OptionalDouble.empty(),
         steps,
-        maker,
+        facts.makersLimit(),
         shown,
         partly);
   }

@@ -26,6 +26,7 @@ final class Translation {
   private final String language;
   private final Map<String, String> texts;
   private final Place place;
+  private final Catalogue told;
 
   /**
    * @throws Refused where the language's file has a text that the catalogue has not
@@ -38,6 +39,7 @@ final class Translation {
     if (!texts.isEmpty()) {
       Refused.ifAny(strangers());
     }
+    this.told = texts.isEmpty() ? english : Retelling.of(english, texts);
   }
 
   private List<Problem> strangers() {
@@ -59,12 +61,12 @@ final class Translation {
 
   /** The catalogue in the language. */
   Catalogue told() {
-    return texts.isEmpty() ? english : Retelling.of(english, texts);
+    return told;
   }
 
   /** The same judgement with its words in the language; the judging does not know languages. */
   Assessment tell(Assessment assessment, List<Survey> earlier) {
-    return texts.isEmpty() ? assessment : new Assessor(told()).assess(assessment.survey(), earlier);
+    return texts.isEmpty() ? assessment : new Assessor(told).assess(assessment.survey(), earlier);
   }
 
   /** The texts that stay in English, by key. */

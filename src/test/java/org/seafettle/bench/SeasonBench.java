@@ -41,8 +41,9 @@ public final class SeasonBench {
     }
     row("all reports anew, photographs as they were prepared", boats, Measured.of(season));
     row("the same again, nothing changed", boats, Measured.of(season));
+    var pages = pages(yard, others);
     for (var other : OtherPrinter.values()) {
-      others(other, pages(yard, others));
+      others(other, pages);
     }
   }
 
