@@ -72,6 +72,7 @@ public record EnginePart(String title, String plate, String index, List<Subsyste
                 SubsystemRow.name(m, graded.decidedBy()));
     return grade.certain()
         ? set
-        : m.words().say("engine-index.at-worst", set, m.phrases().indexAndWord(grade.low()));
+        : m.words()
+            .say("engine-index.at-worst", set, m.phrases().indexInSentence(grade, grade.low()));
   }
 }

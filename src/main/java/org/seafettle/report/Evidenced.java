@@ -13,6 +13,7 @@ import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.Citation;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
+import org.seafettle.survey.Component;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.MakersLimit;
 
@@ -78,7 +79,7 @@ final class Evidenced {
     var maker = reading.flatMap(r -> r.measured().measure().maker()).map(MakersLimit::source);
     var source =
         maker
-            .map(title -> m.words().say("limit.maker", title))
+            .map(title -> m.words().say("limit.maker", Phrases.capital(title)))
             .orElseGet(() -> citation(m, seen.outcome().citation()));
     if (limits.isEmpty()) {
       add("source", source);
@@ -92,7 +93,7 @@ final class Evidenced {
     var rank = m.words().of("rank", citation.source().rank());
     return citation.text().isBlank()
         ? m.words().say("citation.rank-only", Phrases.capital(rank))
-        : m.words().say("citation", citation.text(), rank);
+        : m.words().say("citation", Phrases.pagesKept(citation.text()), rank);
   }
 
   private String certainty(Measured measured) {
@@ -124,7 +125,7 @@ final class Evidenced {
                 .say(
                     key,
                     SubsystemRow.name(m, graded.subsystem()),
-                    m.phrases().indexAndWord(flip.high())))
+                    m.phrases().indexInSentence(graded.grade(), flip.high())))
         : Optional.empty();
   }
 
@@ -189,13 +190,29 @@ final class Evidenced {
         .orElse(said);
   }
 
+  /** What was looked at without showing the sign is not told as if it had not been. */
   private static String missing(Manuscript m, Cause cause) {
-    return cause.missing().stream()
-        .flatMap(need -> need.anyOf().stream())
-        .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
-        .map(check -> m.phrases().within(check.guidance().title()))
-        .distinct()
-        .collect(Collectors.joining(m.words().say("who.or")));
+    var signs = cause.missing().stream().flatMap(need -> need.anyOf().stream()).toList();
+    var unseen = signs.stream().filter(sign -> !seen(m, cause, sign.check())).toList();
+    return (unseen.isEmpty() ? signs : unseen)
+        .stream()
+            .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
+            .map(check -> m.phrases().within(check.guidance().title()))
+            .distinct()
+            .collect(Collectors.joining(m.words().say("who.or")));
+  }
+
+  private static boolean seen(Manuscript m, Cause cause, String check) {
+    var looks =
+        m.assessment().results().stream()
+            .filter(r -> r.check().id().equals(check))
+            .filter(
+                r ->
+                    r.component().kind() != Component.Kind.ENGINE
+                        || r.component().id().equals(cause.engine().id()))
+            .toList();
+    return !looks.isEmpty()
+        && looks.stream().allMatch(r -> r.seen().filter(s -> s.partly().isEmpty()).isPresent());
   }
 
   static String reason(Manuscript m, Reason reason) {

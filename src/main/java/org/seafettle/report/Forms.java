@@ -131,6 +131,19 @@ public sealed class Forms permits Phrases {
         "index-and-word", index(index), words.of("condition", ConditionWord.of(index)));
   }
 
+  /** An index that would be, with its word unless too little was seen to give one. */
+  String indexInSentence(Grade grade, double index) {
+    return grade.graded()
+        ? words.say(
+            "index-in-sentence", index(index), words.of("condition", ConditionWord.of(index)))
+        : index(index);
+  }
+
+  /** A citation in which no line ends between {@code p.} and the page. */
+  static String pagesKept(String citation) {
+    return citation.replaceAll("(?<=\\bpp?\\.) (?=\\d)", String.valueOf(NO_BREAK_SPACE));
+  }
+
   /** The index at worst with its word; empty where all was seen. */
   public String atWorst(Grade grade) {
     return grade.certain() ? "" : indexAndWord(grade.low());

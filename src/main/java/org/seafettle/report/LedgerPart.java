@@ -109,6 +109,6 @@ public record LedgerPart(String title, List<Line> lines, String taken, String in
             "ledger.worst",
             graded.open().size(),
             m.phrases().list(open),
-            m.phrases().indexAndWord(graded.grade().low()));
+            m.phrases().indexInSentence(graded.grade(), graded.grade().low()));
   }
 }

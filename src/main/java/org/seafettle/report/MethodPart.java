@@ -126,7 +126,7 @@ public record MethodPart(
         .map(
             l ->
                 new SourceLine(
-                    l.source(),
+                    Phrases.capital(l.source()),
                     Phrases.capital(m.words().of("rank", Source.Rank.MAKER)),
                     m.assessment()
                         .catalogue()

@@ -2,6 +2,7 @@ package org.seafettle.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -64,9 +65,10 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
   private static String stop(Manuscript m, Order order, List<String> reasons) {
     var why = m.phrases().list(reasons.stream().distinct().toList());
     boolean engine = order.on().kind() == Component.Kind.ENGINE;
-    boolean starting =
-        order.order() == StopOrder.DO_NOT_START || order.order() == StopOrder.DO_NOT_CRANK;
-    var key = "stop." + order.order().word() + (starting && !engine ? ".elsewhere" : "");
+    boolean asOfEngine =
+        EnumSet.of(StopOrder.DO_NOT_START, StopOrder.DO_NOT_CRANK, StopOrder.DO_NOT_SWITCH_ON)
+            .contains(order.order());
+    var key = "stop." + order.order().word() + (asOfEngine && !engine ? ".elsewhere" : "");
     return m.words().say(key, m.phrases().the(order.on()), why);
   }
 

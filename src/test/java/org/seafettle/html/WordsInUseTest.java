@@ -80,6 +80,7 @@ class WordsInUseTest {
           // VerdictPart: an order that is given on something else than an engine
           "stop.do-not-start.elsewhere",
           "stop.do-not-crank.elsewhere",
+          "stop.do-not-switch-on.elsewhere",
           // Evidenced: the words of ILAC-G8
           "conformity.pass",
           "conformity.fail",
