@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.seafettle.catalogue.Deadline;
 import org.seafettle.survey.Survey;
 
 /**
@@ -24,13 +25,20 @@ final class FindingBook {
     }
   }
 
-  /** Numbers the findings: known ones as before, then new ones, the gravest first. */
+  private static final Comparator<Sighting.Seen> GRAVEST_THEN_SOONEST =
+      Comparator.comparing(Sighting.Seen::found)
+          .reversed()
+          .thenComparing(seen -> seen.by().orElse(Deadline.AS_CONVENIENT));
+
+  /**
+   * Numbers the findings: known ones as before, then new ones, the gravest and soonest due first.
+   */
   List<Result> number(List<Result> results) {
     int next = entries.stream().mapToInt(Entry::number).max().orElse(0);
     var fresh =
         results.stream()
             .filter(r -> r.reports() && entry(r).isEmpty())
-            .sorted(Comparator.comparing((Result r) -> r.seen().orElseThrow().found()).reversed())
+            .sorted(Comparator.comparing(r -> r.seen().orElseThrow(), GRAVEST_THEN_SOONEST))
             .toList();
     return results.stream().map(r -> r.reports() ? r.numbered(number(r, fresh, next)) : r).toList();
   }

@@ -28,7 +28,7 @@ final class Tasks {
     this.deadlines = deadlines;
   }
 
-  /** By class, then by what is gained, then by what is gained for the money. */
+  /** By class, then by what is gained, then by what is gained for the money, then soonest due. */
   static List<Task> of(
       Survey survey, List<Result> results, List<EngineGrade> engines, Deadlines deadlines) {
     var tasks = new Tasks(survey, results, engines, deadlines);
@@ -46,7 +46,8 @@ final class Tasks {
         .sorted(
             Comparator.comparing(Task::gravest, Comparator.reverseOrder())
                 .thenComparing(t -> t.gain().points(), Comparator.reverseOrder())
-                .thenComparing(Tasks::gainForMoney, Comparator.reverseOrder()))
+                .thenComparing(Tasks::gainForMoney, Comparator.reverseOrder())
+                .thenComparing(Task::by))
         .toList();
   }
 

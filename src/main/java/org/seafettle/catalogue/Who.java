@@ -9,7 +9,7 @@ public enum Who implements Word {
   MARINE_ELECTRICIAN,
   YARD,
   SURVEYOR,
-  LABORATORY;
+  FIRE_SERVICE;
 
   @Override
   public String word() {

@@ -38,6 +38,7 @@ public final class PdfPrinter {
           LogMessageId0Param.GENERAL_PDF_ACCESSIBILITY_NO_DOCUMENT_DESCRIPTION_PROVIDED);
 
   private final Typefaces typefaces;
+  private final StyleReader styles;
   private final FSDefaultCacheStore metrics = new FSDefaultCacheStore();
   private final byte[] colours = Colours.profile();
 
@@ -47,6 +48,7 @@ public final class PdfPrinter {
    */
   public PdfPrinter(Typefaces typefaces) {
     this.typefaces = typefaces;
+    this.styles = new StyleReader(typefaces);
     ImageIO.setUseCache(false);
     XRLog.setLoggerImpl(new Silence());
   }
@@ -80,7 +82,7 @@ public final class PdfPrinter {
     builder.addDOMMutator(
         document -> {
           document.getDocumentElement().setAttribute("lang", metadata.language().toLanguageTag());
-          faults.addAll(new Proofreader(typefaces).read(document));
+          faults.addAll(new Proofreader(styles).read(document));
         });
     try (var renderer = builder.buildPdfRenderer()) {
       stopAt(faults);

@@ -38,24 +38,22 @@ final class Proofreader {
 
   private static final Set<String> TRANSPARENCY =
       Set.of("opacity", "fill-opacity", "stroke-opacity", "stop-opacity");
-  private static final Pattern TRANSPARENT_STYLE =
-      Pattern.compile("(?:^|[;{\\s])(?:fill-|stroke-|stop-)?opacity\\s*:");
   private static final Pattern LINK = Pattern.compile("(?:#|https?://|mailto:|tel:).+");
   private static final Pattern HEADING = Pattern.compile("h[1-6]");
 
-  private final Typefaces typefaces;
+  private final StyleReader styles;
   private final List<String> faults = new ArrayList<>();
   private int level;
 
-  Proofreader(Typefaces typefaces) {
-    this.typefaces = typefaces;
+  Proofreader(StyleReader styles) {
+    this.styles = styles;
   }
 
   /** Everything found, in the order of the document. */
   List<String> read(Document document) {
-    var styles = document.getElementsByTagName("style");
-    for (int i = 0; i < styles.getLength(); i++) {
-      readStyle(styles.item(i).getTextContent());
+    var sheets = document.getElementsByTagName("style");
+    for (int i = 0; i < sheets.getLength(); i++) {
+      faults.addAll(styles.sheet(sheets.item(i).getTextContent()));
     }
     readElement(document.getDocumentElement(), false);
     return List.copyOf(faults);
@@ -64,7 +62,7 @@ final class Proofreader {
   private void readElement(Element element, boolean drawing) {
     var name = element.getTagName().toLowerCase(Locale.ROOT);
     boolean drawn = drawing || name.equals("svg");
-    readStyle(element.getAttribute("style"));
+    faults.addAll(styles.style(element.getAttribute("style")));
     if (drawn) {
       readDrawn(element, name);
     }
@@ -95,35 +93,15 @@ final class Proofreader {
         readElement(child, drawing);
       } else if (node.getNodeType() == Node.TEXT_NODE
           || node.getNodeType() == Node.CDATA_SECTION_NODE) {
-        readText(node.getNodeValue());
+        faults.addAll(styles.text(node.getNodeValue()));
       }
     }
-  }
-
-  private void readText(String text) {
-    for (int codePoint : typefaces.uncovered(text)) {
-      faults.add(
-          String.format(Locale.ROOT, "no typeface draws U+%04X, in: %s", codePoint, text.strip()));
-    }
-  }
-
-  private void readStyle(String css) {
-    if (css.contains("@font-face")) {
-      faults.add("a style sheet that brings a typeface of its own");
-    }
-    for (var family : StyleSheet.families(css)) {
-      if (!Typefaces.families().contains(family)) {
-        faults.add("no such typeface: " + family);
-      }
-    }
-    if (TRANSPARENT_STYLE.matcher(css).find()) {
-      faults.add("a style with opacity, which turns drawings into pictures: use a solid colour");
-    }
-    readText(StyleSheet.generated(css));
   }
 
   private void readDrawn(Element element, String name) {
-    readStyle("font-family:" + element.getAttribute("font-family"));
+    if (element.hasAttribute("font-family")) {
+      faults.addAll(styles.style("font-family:" + element.getAttribute("font-family")));
+    }
     if (name.equals("style") || !StyleSheet.families(element.getAttribute("style")).isEmpty()) {
       faults.add("<" + name + "> in a drawing: name the family in the attribute font-family");
     }

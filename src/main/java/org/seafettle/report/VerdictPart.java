@@ -59,7 +59,10 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
               new Order(stop.order(), stop.because().component()), o -> new ArrayList<>())
           .add(Manuscript.outcome(stop.because()).saying().brief());
     }
-    return reasons.entrySet().stream().map(e -> stop(m, e.getKey(), e.getValue())).toList();
+    return reasons.entrySet().stream()
+        .sorted(Comparator.comparing(e -> e.getKey().order()))
+        .map(e -> stop(m, e.getKey(), e.getValue()))
+        .toList();
   }
 
   private static String stop(Manuscript m, Order order, List<String> reasons) {
