@@ -28,7 +28,10 @@ final class Tasks {
     this.deadlines = deadlines;
   }
 
-  /** By class, then by what is gained, then by what is gained for the money, then soonest due. */
+  /**
+   * By class, then what is due at once, because lives hang on it, then by what is gained, then by
+   * what is gained for the money, then soonest due.
+   */
   static List<Task> of(
       Survey survey, List<Result> results, List<EngineGrade> engines, Deadlines deadlines) {
     var tasks = new Tasks(survey, results, engines, deadlines);
@@ -45,6 +48,7 @@ final class Tasks {
         .map(tasks::task)
         .sorted(
             Comparator.comparing(Task::gravest, Comparator.reverseOrder())
+                .thenComparing(t -> t.by() != Deadline.AT_ONCE)
                 .thenComparing(t -> t.gain().points(), Comparator.reverseOrder())
                 .thenComparing(Tasks::gainForMoney, Comparator.reverseOrder())
                 .thenComparing(Task::by))

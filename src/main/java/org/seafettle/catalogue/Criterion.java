@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
+import org.seafettle.survey.EngineType;
 
 /**
  * How a check is judged. Each kind turns the facts into one number and the limits that hold for it;
@@ -18,6 +19,11 @@ public sealed interface Criterion permits Criterion.Choice, Criterion.Numbered, 
 
   /** The names of the outcomes that the number can lead to. */
   List<String> reachable();
+
+  /** The same on one kind of engine. */
+  default List<String> reachable(EngineType engine) {
+    return reachable();
+  }
 
   /** Whether it can be judged by what the survey says of the component alone. */
   default boolean knowsWithoutReading() {
@@ -62,6 +68,11 @@ public sealed interface Criterion permits Criterion.Choice, Criterion.Numbered, 
     @Override
     default List<String> reachable() {
       return limits().reachable();
+    }
+
+    @Override
+    default List<String> reachable(EngineType engine) {
+      return limits().reachable(engine);
     }
   }
 

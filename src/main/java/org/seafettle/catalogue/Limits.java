@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.EngineType;
 import org.seafettle.survey.MakersLimit;
 
 /**
@@ -22,8 +24,18 @@ public record Limits(
     Optional<String> aboveMaker) {
 
   List<String> reachable() {
+    return reachable(scope -> true);
+  }
+
+  List<String> reachable(EngineType engine) {
+    return reachable(scope -> scope.engines().isEmpty() || scope.engines().contains(engine));
+  }
+
+  private List<String> reachable(Predicate<Scope> on) {
     var names = new ArrayList<String>();
-    steps.cases().forEach(c -> names.addAll(c.value().names()));
+    steps.cases().stream()
+        .filter(c -> on.test(c.scope()))
+        .forEach(c -> names.addAll(c.value().names()));
     List.of(belowMaker, withinMaker, aboveMaker).forEach(name -> name.ifPresent(names::add));
     return names.stream().distinct().toList();
   }

@@ -67,7 +67,9 @@ final class CatalogueRules {
     for (var name : check.criterion().reachable()) {
       if (!known.contains(name)) {
         entry.fault("There is no outcome " + quoted(name) + ".", Spelling.hint(name, known));
-      } else if (!engines(check.scope()).stream().allMatch(e -> covered(name, e))) {
+      } else if (!engines(check.scope()).stream()
+          .filter(engine -> check.criterion().reachable(engine).contains(name))
+          .allMatch(engine -> covered(name, engine))) {
         entry.fault(
             "The outcome " + quoted(name) + " does not exist for every engine it can be found on.",
             "Add it once more without \"for\".");

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.seafettle.json.CatalogueReader;
 import org.seafettle.quantity.MeasuredUnit;
+import org.seafettle.survey.EngineType;
 import org.seafettle.survey.Word;
 
 /** What holds for any catalogue, whatever its data say. */
@@ -198,7 +200,7 @@ class CatalogueRulesTest {
     assertThat(Word.all(FindingClass.class))
         .containsExactly("ok", "advice", "monitor", "timely", "before-use", "stop");
     assertThat(Word.all(Deadline.class)).startsWith("at-once", "before-next-start");
-    assertThat(Word.all(StopOrder.class)).startsWith("do-not-start", "do-not-crank");
+    assertThat(Word.all(StopOrder.class)).startsWith("do-not-go-below", "do-not-switch-on");
     assertThat(Word.all(Who.class)).startsWith("owner", "mechanic", "marine-electrician");
     assertThat(Word.all(Source.Rank.class)).startsWith("maker", "law", "standard");
   }
@@ -236,5 +238,13 @@ class CatalogueRulesTest {
             Optional.of("as-the-maker-says"),
             Optional.empty());
     assertThat(limits.reachable()).containsExactly("low", "right", "high", "as-the-maker-says");
+  }
+
+  @Test
+  void gasoline_goes_stale_and_diesel_only_old() {
+    var byFuel = CatalogueReader.supplied().check("fuel-age").orElseThrow().criterion();
+    assertThat(byFuel.reachable(EngineType.OUTBOARD_4_STROKE)).contains("stale", "old");
+    assertThat(byFuel.reachable(EngineType.INBOARD_DIESEL)).contains("old").doesNotContain("stale");
+    assertThat(byFuel.reachable()).contains("stale", "old");
   }
 }

@@ -124,7 +124,7 @@ class FindingsInWordsTest {
                 read("oil-level", "port", "\"position\": 1.08"))
             .findings()
             .stream()
-            .filter(f -> f.heading().title().contains("oil runs"))
+            .filter(f -> f.heading().title().contains("oil running"))
             .findFirst()
             .orElseThrow();
     assertThat(finding.causes())
