@@ -2,9 +2,11 @@ package org.seafettle.pdf;
 
 import com.openhtmltopdf.css.sheet.FontFaceRule;
 import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.svgsupport.OpenHtmlGvtFont;
 import com.openhtmltopdf.svgsupport.PDFTranscoder.OpenHtmlFontResolver;
@@ -38,10 +40,15 @@ final class Drawings extends BatikSVGDrawer {
   private static final Set<String> TEXT = Set.of("text", "tspan", "textPath");
 
   private final Typefaces typefaces;
+  private final DrawingMemory memory;
   private final Map<Typeface, GVTFont> fonts = new EnumMap<>(Typeface.class);
 
-  Drawings(Typefaces typefaces) {
+  /**
+   * @param memory of this thread, see {@link DrawingMemory}
+   */
+  Drawings(Typefaces typefaces, DrawingMemory memory) {
     this.typefaces = typefaces;
+    this.memory = memory;
   }
 
   @Override
@@ -63,7 +70,27 @@ final class Drawings extends BatikSVGDrawer {
         complete(part);
       }
     }
-    return super.buildSVGImage(drawing, box, context, width, height, dotsPerPixel);
+    var measured = super.buildSVGImage(drawing, box, context, width, height, dotsPerPixel);
+    return new SVGDrawer.SVGImage() {
+      @Override
+      public int getIntrinsicWidth() {
+        return measured.getIntrinsicWidth();
+      }
+
+      @Override
+      public int getIntrinsicHeight() {
+        return measured.getIntrinsicHeight();
+      }
+
+      @Override
+      public void drawSVG(OutputDevice page, RenderingContext rendering, double x, double y) {
+        var styles = rendering.getCss().getCSSForAllDescendants(drawing);
+        var area = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), rendering);
+        memory
+            .drawing(drawing, styles, area.getSize(), dotsPerPixel)
+            .draw(page, rendering, fontResolver, x, y);
+      }
+    };
   }
 
   /** In the style of the element, because rules of the page reach into drawings. */

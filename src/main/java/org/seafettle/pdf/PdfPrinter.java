@@ -39,6 +39,7 @@ public final class PdfPrinter {
 
   private final Typefaces typefaces;
   private final StyleReader styles;
+  private final ThreadLocal<DrawingMemory> drawings = ThreadLocal.withInitial(DrawingMemory::new);
   private final FSDefaultCacheStore metrics = new FSDefaultCacheStore();
   private final byte[] colours = Colours.profile();
 
@@ -117,7 +118,7 @@ public final class PdfPrinter {
   }
 
   private void useTypefaces(PdfRendererBuilder builder) {
-    builder.useSVGDrawer(new Drawings(typefaces));
+    builder.useSVGDrawer(new Drawings(typefaces, drawings.get()));
     for (var typeface : Typeface.values()) {
       use(builder, typeface, FSFontUseCase.DOCUMENT);
     }

@@ -56,6 +56,34 @@ class DrawingsTest {
     }
   }
 
+  @Test
+  void a_drawing_looks_and_is_the_same_however_many_reports_showed_it_before() {
+    var first = page("Oil 84", "");
+    page("Oil 12", "");
+    assertThat(page("Oil 84", "")).isEqualTo(first);
+    assertThat(
+            new PdfPrinter(new Typefaces())
+                .print(Sample.page(drawing("Oil 84", "")), Map.of(), List.of(), Sample.METADATA))
+        .isEqualTo(first);
+  }
+
+  @Test
+  void
+      drawings_that_differ_in_one_sign_in_size_or_in_the_styles_of_their_page_are_not_taken_for_each_other() {
+    var smaller =
+        drawing("Oil 84", "")
+            .replace("width='200' height='40'", "width='150' height='30' viewBox='0 0 200 40'");
+    assertThat(
+            Stream.of(
+                    page("Oil 84", ""),
+                    page("Oil 85", ""),
+                    page("Oil 84", "fill='#5B6670'"),
+                    page("text { fill: #5B6670; font-size: 20px }", "Oil 84", ""),
+                    printer.print(Sample.page(smaller), Map.of(), List.of(), Sample.METADATA))
+                .map(DrawingsTest::seen))
+        .doesNotHaveDuplicates();
+  }
+
   private long ink(String text, String attributes) {
     return IntStream.of(pixels(page(text, attributes))).mapToLong(rgb -> 255 - (rgb & 0xff)).sum();
   }
@@ -65,14 +93,17 @@ class DrawingsTest {
   }
 
   private byte[] page(String css, String text, String attributes) {
-    var body =
-        "<svg xmlns='http://www.w3.org/2000/svg' width='200' height='40' alt='a'><text x='2' y='30'"
-            + " font-size='24' "
-            + attributes
-            + ">"
-            + text
-            + "</text></svg>";
-    return printer.print(Sample.page(css, body), Map.of(), List.of(), Sample.METADATA);
+    return printer.print(
+        Sample.page(css, drawing(text, attributes)), Map.of(), List.of(), Sample.METADATA);
+  }
+
+  private static String drawing(String text, String attributes) {
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='200' height='40' alt='a'><text x='2' y='30'"
+        + " font-size='24' "
+        + attributes
+        + ">"
+        + text
+        + "</text></svg>";
   }
 
   /** The page as it looks, short enough to be read when it is not as expected. */
