@@ -186,12 +186,17 @@ final class Evidenced {
                 pattern.rulesOut());
     return cause
         .missing()
-        .map(need -> said + " " + m.words().say("cause.missing", missing(m, cause)))
+        .map(need -> missing(m, cause))
+        .map(
+            looks ->
+                said
+                    + " "
+                    + m.words().count("cause.missing", looks.size(), m.phrases().oneOf(looks)))
         .orElse(said);
   }
 
   /** What was looked at without showing the sign is not told as if it had not been. */
-  private static String missing(Manuscript m, Cause cause) {
+  private static List<String> missing(Manuscript m, Cause cause) {
     var signs = cause.missing().stream().flatMap(need -> need.anyOf().stream()).toList();
     var unseen = signs.stream().filter(sign -> !seen(m, cause, sign.check())).toList();
     return (unseen.isEmpty() ? signs : unseen)
@@ -199,7 +204,7 @@ final class Evidenced {
             .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
             .map(check -> m.phrases().within(check.guidance().title()))
             .distinct()
-            .collect(Collectors.joining(m.words().say("who.or")));
+            .toList();
   }
 
   private static boolean seen(Manuscript m, Cause cause, String check) {

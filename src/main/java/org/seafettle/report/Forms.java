@@ -99,6 +99,19 @@ public sealed class Forms permits Phrases {
             items.get(items.size() - 1));
   }
 
+  /** Things of which one is enough; things that have commas within are kept well apart. */
+  String oneOf(List<String> items) {
+    if (items.size() < 2) {
+      return String.join("", items);
+    }
+    boolean commas = items.stream().anyMatch(i -> i.contains(","));
+    return words.say(
+        commas ? "list.last-or-apart" : "list.last-or",
+        String.join(
+            words.say(commas ? "list.apart" : "list.between"), items.subList(0, items.size() - 1)),
+        items.get(items.size() - 1));
+  }
+
   public static String capital(String text) {
     return text.isEmpty()
         ? text
@@ -139,9 +152,11 @@ public sealed class Forms permits Phrases {
         : index(index);
   }
 
-  /** A citation in which no line ends between {@code p.} and the page. */
+  /**
+   * A citation in which no line ends between {@code p.} and the page, {@code TM} and its number.
+   */
   static String pagesKept(String citation) {
-    return citation.replaceAll("(?<=\\bpp?\\.) (?=\\d)", String.valueOf(NO_BREAK_SPACE));
+    return citation.replaceAll("(?<=\\b(?:pp?\\.|TM)) (?=\\d)", String.valueOf(NO_BREAK_SPACE));
   }
 
   /** The index at worst with its word; empty where all was seen. */

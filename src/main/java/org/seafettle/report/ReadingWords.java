@@ -171,11 +171,20 @@ final class ReadingWords {
   /** All limits in a sentence, each stretch with its class. */
   String limitsSaid() {
     return IntStream.range(0, stretches.size())
-        .mapToObj(i -> said(stretches.get(i)))
+        .mapToObj(i -> isOneOfTwo(i) ? m.words().say("limit.found", said(i)) : said(i))
         .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
-  private String said(Stretch s) {
+  /** Where what was found lies beside a stretch of the same class, it is told which is which. */
+  private boolean isOneOfTwo(int i) {
+    var judged = stretches.get(i).judged();
+    boolean before = i > 0 && stretches.get(i - 1).judged() == judged;
+    boolean after = i + 1 < stretches.size() && stretches.get(i + 1).judged() == judged;
+    return stretches.get(i).found() && (before || after);
+  }
+
+  private String said(int i) {
+    var s = stretches.get(i);
     var judged = m.words().of("class", s.judged());
     if (s.from().isEmpty() && s.to().isEmpty()) {
       return judged;

@@ -71,9 +71,7 @@ public record TaskRow(
   }
 
   static String who(Manuscript m, Action action) {
-    return String.join(
-        m.words().say("who.or"),
-        action.who().stream().map(who -> m.words().of("who", who)).toList());
+    return m.phrases().oneOf(action.who().stream().map(who -> m.words().of("who", who)).toList());
   }
 
   static String gain(Manuscript m, Task task) {

@@ -15,19 +15,23 @@ class FindingsInWordsTest {
   private static final Words WORDS = Templates.supplied().words("en");
 
   private static Report report(String... findings) {
+    return report("inboard-gasoline", true, findings);
+  }
+
+  private static Report report(String engine, boolean afloat, String... findings) {
     var survey =
         """
         {"format": "seafettle-survey/1",
          "survey": {"id": "T", "purpose": "pre-purchase", "date": "2026-10-17", "place": "Quay",
-                    "afloat": true, "by": {"name": "A. Surveyor"}},
+                    "afloat": %s, "by": {"name": "A. Surveyor"}},
          "boat": {"name": "Case in Point"},
-         "engines": [{"id": "port", "type": "inboard-gasoline"}],
+         "engines": [{"id": "port", "type": "%s"}],
          "batteries": [{"id": "start", "serves": ["port"], "chemistry": "flooded",
                         "nominal": "12 V", "cranking": "600 A"}],
          "pumps": [{"id": "bilge", "rated": "500 gal/h", "fed-by": "start"}],
          "findings": [%s]}
         """
-            .formatted(String.join(",", findings));
+            .formatted(afloat, engine, String.join(",", findings));
     var catalogue = SedgeWarbler.CATALOGUE;
     var assessment =
         new Assessor(catalogue).assess(SurveyReader.bind(survey, catalogue), List.of());
@@ -136,5 +140,66 @@ class FindingsInWordsTest {
                 assertThat(t)
                     .contains("not looked at: change of the oil level since the last look.")
                     .doesNotContain("engine oil level"));
+  }
+
+  private static final String MILKY =
+      "{\"check\": \"oil-appearance\", \"on\": \"port\", \"is\": \"milky\"}";
+
+  private static String told(List<Row> rows) {
+    return String.join(" ", rows.stream().map(Row::text).toList()).replace('\u00a0', ' ');
+  }
+
+  private static String row(FindingPart finding, String label) {
+    return finding.judged().stream()
+        .filter(r -> r.label().equals(label))
+        .map(Row::text)
+        .findFirst()
+        .orElse("")
+        .replace('\u00a0', ' ');
+  }
+
+  @Test
+  void a_look_that_no_diesel_has_is_not_told_as_missing_on_a_diesel() {
+    var diesel = report("inboard-diesel", true, MILKY).findings().get(0);
+    var gasoline = report(MILKY).findings().get(0);
+    assertThat(told(gasoline.causes()))
+        .containsPattern("looked at: [^.]*age of unopened exhaust risers");
+    assertThat(told(diesel.causes()))
+        .contains("looked at: ")
+        .doesNotContainPattern("looked at: [^.]*age of unopened exhaust risers");
+  }
+
+  @Test
+  void of_several_looks_that_would_settle_a_cause_only_the_last_stands_behind_an_or() {
+    assertThat(told(report(MILKY).findings().get(0).causes()))
+        .containsPattern("none of these was looked at: [^.]*; [^.]*; or [^.;]*\\.")
+        .doesNotContainPattern("looked at: [^.]*; or [^.]*; or ");
+  }
+
+  @Test
+  void who_may_do_it_is_told_as_a_person_would_say_it() {
+    var seized = report(is("fuel-leak-or-vapour", "smell"), is("siphon-loops", "can-siphon-back"));
+    assertThat(seized.plan().groups())
+        .flatExtracting(PlanPart.Group::tasks)
+        .extracting(TaskRow::who)
+        .noneMatch(who -> who.matches(".* or .* or .*"));
+  }
+
+  @Test
+  void the_limit_that_decided_is_told_also_where_what_lies_beyond_is_of_the_same_class() {
+    var crimp = report(read("crimp-pull", "boat", "\"share\": \"0.5\"")).findings().get(0);
+    assertThat(row(crimp, "limit"))
+        .startsWith("up to 0.8 in time (this reading); 0.8 to 1 in time; above 1 in order.");
+    assertThat(crimp.drawing().scale().orElseThrow().ticks())
+        .extracting(Scale.Tick::label)
+        .containsExactly("0.8", "1");
+    var weak = report(read("crimp-pull", "boat", "\"share\": \"0.9\"")).findings().get(0);
+    assertThat(row(weak, "limit")).contains("0.8 to 1 in time (this reading)");
+  }
+
+  @Test
+  void a_short_finding_stays_on_one_page_and_a_long_one_may_be_continued() {
+    assertThat(report(is("fuel-shut-off", "seized")).findings().get(0).whole()).isTrue();
+    assertThat(report(MILKY).findings().get(0).whole()).isFalse();
   }
 }
