@@ -13,6 +13,7 @@ import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.Citation;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
+import org.seafettle.catalogue.Source;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.MakersLimit;
@@ -55,7 +56,9 @@ final class Evidenced {
     }
     rows.raised();
     if (rows.seen.outcome().advice().filter(Outcome.Advice::requiredByLaw).isPresent()) {
-      rows.add("law", m.words().say("law.required"));
+      boolean read = rows.seen.outcome().citation().source().rank() != Source.Rank.FROM_MEMORY;
+      rows.add(
+          "law", read ? m.words().say("law.required") : m.words().say("law.required-from-memory"));
     }
     return rows.rows;
   }
@@ -98,7 +101,8 @@ final class Evidenced {
 
   private String certainty(Measured measured) {
     if (measured.comparison().isEmpty()) {
-      return m.words().say("conformity.unknown");
+      boolean known = measured.measure().uncertainty().isPresent();
+      return known ? m.words().say("conformity.unmoved") : m.words().say("conformity.unknown");
     }
     var comparison = measured.comparison().get();
     var probability = m.phrases().chance(comparison.conformity());

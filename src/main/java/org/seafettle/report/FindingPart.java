@@ -149,7 +149,7 @@ public record FindingPart(
     }
     return seen.stop()
         .map(s -> m.words().say("class.with", word, m.words().of("order", s)))
-        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.words().of("by", by))))
+        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.by(by, seen.found()))))
         .orElse(word);
   }
 
@@ -170,7 +170,7 @@ public record FindingPart(
   private static String whoAndWhen(
       Manuscript m, Result finding, Sighting.Seen seen, Action action) {
     var who = Phrases.capital(TaskRow.who(m, action));
-    var by = seen.by().map(when -> m.words().of("by", when)).orElse("");
+    var by = seen.by().map(when -> m.by(when, seen.found())).orElse("");
     return m.taskFor(finding)
         .map(t -> m.words().say("who-when-gain", who, by, m.number(t) + "", TaskRow.gain(m, t)))
         .orElseGet(() -> m.words().say("who-and-when", who, by));

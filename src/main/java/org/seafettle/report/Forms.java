@@ -104,12 +104,11 @@ public sealed class Forms permits Phrases {
     if (items.size() < 2) {
       return String.join("", items);
     }
-    boolean commas = items.stream().anyMatch(i -> i.contains(","));
-    return words.say(
-        commas ? "list.last-or-apart" : "list.last-or",
-        String.join(
-            words.say(commas ? "list.apart" : "list.between"), items.subList(0, items.size() - 1)),
-        items.get(items.size() - 1));
+    var last = items.get(items.size() - 1);
+    var others = items.subList(0, items.size() - 1);
+    return items.stream().anyMatch(i -> i.contains(","))
+        ? words.say("list.last-or-apart", series(others), last)
+        : words.say("list.last-or", String.join(words.say("list.between"), others), last);
   }
 
   public static String capital(String text) {

@@ -40,6 +40,10 @@ final class ReadingWords {
       return m.phrases().evidence(List.of(read.orElseThrow()));
     }
     double uncertainty = measure.uncertainty().orElse(0);
+    var oneOfSeveral = alike().map(Measure.Shown::quantity).filter(this::isTheNumber).findFirst();
+    if (uncertainty <= 0 && oneOfSeveral.isPresent()) {
+      return m.phrases().evidence(List.of(oneOfSeveral.get()));
+    }
     return uncertainty > 0 ? uncertain(uncertainty) : computed(measure.value());
   }
 
@@ -58,6 +62,10 @@ final class ReadingWords {
     var half = Quantity.of(uncertainty, measure.unit()).differenceIn(unit);
     var value = Quantity.of(measure.value(), measure.unit()).in(unit);
     return m.phrases().uncertain(value, half, unit);
+  }
+
+  private boolean isTheNumber(Quantity read) {
+    return same(read.in(measure.unit()), measure.value());
   }
 
   private static boolean same(double a, double b) {
@@ -149,7 +157,7 @@ final class ReadingWords {
   }
 
   /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
-  private String used() {
+  String used() {
     return List.of("months", "hours").stream()
         .flatMap(
             of ->
