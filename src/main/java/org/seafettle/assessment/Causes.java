@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Pattern;
 import org.seafettle.survey.Engine;
@@ -25,13 +26,24 @@ final class Causes {
         if (pattern.scope().covers(survey, engine)) {
           var needs =
               pattern.needs().stream()
-                  .map(n -> n.only(s -> opened.counts(checks.get(s.check()), engine)))
+                  .map(
+                      n ->
+                          n.only(
+                              s ->
+                                  canShow(checks.get(s.check()), s, survey, engine)
+                                      && opened.counts(checks.get(s.check()), engine)))
                   .toList();
           match(pattern, needs, engine, concerning(engine, results)).ifPresent(causes::add);
         }
       }
     }
     return causes;
+  }
+
+  /** Whether there is such a look, and such an answer, on a boat with that engine. */
+  private static boolean canShow(Check check, Pattern.Sign sign, Survey survey, Engine engine) {
+    return check.scope().covers(survey, engine)
+        && sign.outcomes().stream().anyMatch(o -> check.outcome(o, survey, engine).isPresent());
   }
 
   private static List<Result> concerning(Engine engine, List<Result> results) {

@@ -110,6 +110,7 @@ public final class PdfPrinter {
     builder.usePdfUaAccessibility(true);
     builder.usePdfVersion(1.7f);
     builder.useColorProfile(colours);
+    builder.useUnicodeLineBreaker(new LineEnds());
     builder.useCacheStore(CacheStore.PDF_FONT_METRICS, metrics);
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, faults));
     useTypefaces(builder);

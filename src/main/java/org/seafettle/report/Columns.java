@@ -40,6 +40,7 @@ public record Columns(List<Column> columns, boolean standing, String says) {
    * @param width of it
    * @param top its head
    * @param height from head to foot
+   * @param above where its value stands
    * @param number which it is, from 1
    * @param value what was read
    */
@@ -49,6 +50,7 @@ public record Columns(List<Column> columns, boolean standing, String says) {
       String width,
       String top,
       String height,
+      String above,
       String number,
       String value) {}
 
@@ -83,6 +85,7 @@ public record Columns(List<Column> columns, boolean standing, String says) {
                         m,
                         i,
                         pitch,
+                        standing,
                         share(readings.get(i), unit, least, across.getMax()),
                         readings.get(i)))
             .toList();
@@ -99,7 +102,7 @@ public record Columns(List<Column> columns, boolean standing, String says) {
   }
 
   private static Column column(
-      Manuscript m, int place, double pitch, double share, Quantity reading) {
+      Manuscript m, int place, double pitch, boolean standing, double share, Quantity reading) {
     double middle = Scale.MARGIN + pitch * (place + 0.5);
     double width = Math.min(28, pitch * 0.6);
     double height = (FOOT - HEAD) * share;
@@ -109,6 +112,7 @@ public record Columns(List<Column> columns, boolean standing, String says) {
         Ruler.written(width),
         Ruler.written(FOOT - height),
         Ruler.written(height),
+        Ruler.written(FOOT - height - (standing ? 3 : 6)),
         Integer.toString(place + 1),
         m.phrases().quantity(reading));
   }

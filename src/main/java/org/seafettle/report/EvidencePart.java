@@ -2,6 +2,7 @@ package org.seafettle.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
@@ -104,18 +105,29 @@ public record EvidencePart(
 
   private static List<Reading> readings(Manuscript m) {
     return m.assessment().results().stream()
-        .filter(r -> r.finding().filter(f -> !f.evidence().readings().isEmpty()).isPresent())
+        .filter(
+            r ->
+                interval(m, r).isPresent()
+                    || r.finding().filter(f -> !f.evidence().readings().isEmpty()).isPresent())
         .map(r -> new Reading(m.look(r), values(m, r), scale(m, r), judged(m, r)))
         .toList();
   }
 
+  private static Optional<ReadingWords> interval(Manuscript m, Result result) {
+    return result
+        .seen()
+        .flatMap(Sighting.Seen::measured)
+        .map(x -> new ReadingWords(m, result, x))
+        .filter(ReadingWords::isInterval);
+  }
+
   private static String values(Manuscript m, Result result) {
     var said = new ArrayList<String>();
+    interval(m, result).map(ReadingWords::used).ifPresent(said::add);
     result
         .finding()
-        .orElseThrow()
-        .evidence()
-        .readings()
+        .map(f -> f.evidence().readings())
+        .orElse(Map.of())
         .forEach(
             (name, values) ->
                 said.add(

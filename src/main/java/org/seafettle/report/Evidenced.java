@@ -13,6 +13,7 @@ import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.Citation;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Reason;
+import org.seafettle.catalogue.Source;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.Finding;
 import org.seafettle.survey.MakersLimit;
@@ -55,7 +56,9 @@ final class Evidenced {
     }
     rows.raised();
     if (rows.seen.outcome().advice().filter(Outcome.Advice::requiredByLaw).isPresent()) {
-      rows.add("law", m.words().say("law.required"));
+      boolean read = rows.seen.outcome().citation().source().rank() != Source.Rank.FROM_MEMORY;
+      rows.add(
+          "law", read ? m.words().say("law.required") : m.words().say("law.required-from-memory"));
     }
     return rows.rows;
   }
@@ -98,7 +101,8 @@ final class Evidenced {
 
   private String certainty(Measured measured) {
     if (measured.comparison().isEmpty()) {
-      return m.words().say("conformity.unknown");
+      boolean known = measured.measure().uncertainty().isPresent();
+      return known ? m.words().say("conformity.unmoved") : m.words().say("conformity.unknown");
     }
     var comparison = measured.comparison().get();
     var probability = m.phrases().chance(comparison.conformity());
@@ -186,12 +190,17 @@ final class Evidenced {
                 pattern.rulesOut());
     return cause
         .missing()
-        .map(need -> said + " " + m.words().say("cause.missing", missing(m, cause)))
+        .map(need -> missing(m, cause))
+        .map(
+            looks ->
+                said
+                    + " "
+                    + m.words().count("cause.missing", looks.size(), m.phrases().oneOf(looks)))
         .orElse(said);
   }
 
   /** What was looked at without showing the sign is not told as if it had not been. */
-  private static String missing(Manuscript m, Cause cause) {
+  private static List<String> missing(Manuscript m, Cause cause) {
     var signs = cause.missing().stream().flatMap(need -> need.anyOf().stream()).toList();
     var unseen = signs.stream().filter(sign -> !seen(m, cause, sign.check())).toList();
     return (unseen.isEmpty() ? signs : unseen)
@@ -199,7 +208,7 @@ final class Evidenced {
             .flatMap(sign -> m.assessment().catalogue().check(sign.check()).stream())
             .map(check -> m.phrases().within(check.guidance().title()))
             .distinct()
-            .collect(Collectors.joining(m.words().say("who.or")));
+            .toList();
   }
 
   private static boolean seen(Manuscript m, Cause cause, String check) {

@@ -3,6 +3,7 @@ package org.seafettle.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.catalogue.Action;
@@ -20,6 +21,7 @@ import org.seafettle.survey.Finding;
  * @param causes what several findings together point to
  * @param action what to do, what it does to the index, and what can hurt while doing it
  * @param photos the photographs
+ * @param whole whether it is short enough to stay on one page
  */
 public record FindingPart(
     Heading heading,
@@ -28,7 +30,16 @@ public record FindingPart(
     List<Row> judged,
     List<Row> causes,
     ActionPart action,
-    List<PhotoPart> photos) {
+    List<PhotoPart> photos,
+    boolean whole) {
+
+  /** What takes up more than about a third of a page could leave as much of the last one empty. */
+  private static final int MOST_LETTERS = 1500;
+
+  /** As many letters take up the room of a drawing, and of a line that is begun. */
+  private static final int OF_DRAWING = 350;
+
+  private static final int OF_LINE = 45;
 
   public FindingPart {
     found = List.copyOf(found);
@@ -84,17 +95,37 @@ public record FindingPart(
     var measured = finding.seen().flatMap(Sighting.Seen::measured);
     var reading = measured.map(x -> new ReadingWords(m, finding, x));
     var ids = finding.finding().map(Finding::photos).orElse(List.of());
-    return new FindingPart(
-        heading(m, finding),
+    var drawing =
         new Drawing(
             measured.flatMap(x -> new ReadingScale(m, finding, x).scale()),
             measured.flatMap(x -> Columns.of(m, x.measure())),
-            reading.map(ReadingWords::caption).orElse("")),
-        Evidenced.found(m, finding, reading),
-        Evidenced.judged(m, finding, reading),
-        Evidenced.causes(m, finding),
-        action(m, finding),
-        m.photographs().of(ids, Phrases.capital(m.headline(finding))));
+            reading.map(ReadingWords::caption).orElse(""));
+    var found = Evidenced.found(m, finding, reading);
+    var judged = Evidenced.judged(m, finding, reading);
+    var causes = Evidenced.causes(m, finding);
+    var action = action(m, finding);
+    return new FindingPart(
+        heading(m, finding),
+        drawing,
+        found,
+        judged,
+        causes,
+        action,
+        m.photographs().of(ids, Phrases.capital(m.headline(finding))),
+        ids.isEmpty()
+            && letters(drawing, List.of(found, judged, causes, action.rows()), action.cautions())
+                < MOST_LETTERS);
+  }
+
+  private static int letters(Drawing drawing, List<List<Row>> tables, List<String> cautions) {
+    int drawings =
+        (int) Stream.concat(drawing.scale().stream(), drawing.columns().stream()).count();
+    int told =
+        tables.stream()
+            .flatMap(List::stream)
+            .mapToInt(row -> row.stress().length() + row.text().length() + OF_LINE)
+            .sum();
+    return drawings * OF_DRAWING + told + cautions.stream().mapToInt(String::length).sum();
   }
 
   private static Heading heading(Manuscript m, Result finding) {
@@ -118,7 +149,7 @@ public record FindingPart(
     }
     return seen.stop()
         .map(s -> m.words().say("class.with", word, m.words().of("order", s)))
-        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.words().of("by", by))))
+        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.by(by, seen.found()))))
         .orElse(word);
   }
 
@@ -139,7 +170,7 @@ public record FindingPart(
   private static String whoAndWhen(
       Manuscript m, Result finding, Sighting.Seen seen, Action action) {
     var who = Phrases.capital(TaskRow.who(m, action));
-    var by = seen.by().map(when -> m.words().of("by", when)).orElse("");
+    var by = seen.by().map(when -> m.by(when, seen.found())).orElse("");
     return m.taskFor(finding)
         .map(t -> m.words().say("who-when-gain", who, by, m.number(t) + "", TaskRow.gain(m, t)))
         .orElseGet(() -> m.words().say("who-and-when", who, by));

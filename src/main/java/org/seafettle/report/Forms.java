@@ -99,6 +99,18 @@ public sealed class Forms permits Phrases {
             items.get(items.size() - 1));
   }
 
+  /** Things of which one is enough; things that have commas within are kept well apart. */
+  String oneOf(List<String> items) {
+    if (items.size() < 2) {
+      return String.join("", items);
+    }
+    var last = items.get(items.size() - 1);
+    var others = items.subList(0, items.size() - 1);
+    return items.stream().anyMatch(i -> i.contains(","))
+        ? words.say("list.last-or-apart", series(others), last)
+        : words.say("list.last-or", String.join(words.say("list.between"), others), last);
+  }
+
   public static String capital(String text) {
     return text.isEmpty()
         ? text
@@ -139,9 +151,11 @@ public sealed class Forms permits Phrases {
         : index(index);
   }
 
-  /** A citation in which no line ends between {@code p.} and the page. */
+  /**
+   * A citation in which no line ends between {@code p.} and the page, {@code TM} and its number.
+   */
   static String pagesKept(String citation) {
-    return citation.replaceAll("(?<=\\bpp?\\.) (?=\\d)", String.valueOf(NO_BREAK_SPACE));
+    return citation.replaceAll("(?<=\\b(?:pp?\\.|TM)) (?=\\d)", String.valueOf(NO_BREAK_SPACE));
   }
 
   /** The index at worst with its word; empty where all was seen. */

@@ -21,7 +21,7 @@ public record InstrumentRow(String instrument, String uncertainty, String checks
   private record Used(String instrument, String uncertainty) {}
 
   static List<InstrumentRow> all(Manuscript m) {
-    Map<Used, Set<String>> used = new LinkedHashMap<>();
+    Map<Used, Map<String, Set<String>>> used = new LinkedHashMap<>();
     for (var result : m.assessment().results()) {
       result
           .finding()
@@ -32,8 +32,10 @@ public record InstrumentRow(String instrument, String uncertainty, String checks
                       .forEach(
                           (name, values) ->
                               used.computeIfAbsent(
-                                      of(m, result, name, values), u -> new LinkedHashSet<>())
-                                  .add(result.check().guidance().title())));
+                                      of(m, result, name, values), u -> new LinkedHashMap<>())
+                                  .computeIfAbsent(
+                                      result.check().guidance().title(), c -> new LinkedHashSet<>())
+                                  .add(name)));
     }
     return used.entrySet().stream()
         .map(
@@ -41,8 +43,27 @@ public record InstrumentRow(String instrument, String uncertainty, String checks
                 new InstrumentRow(
                     e.getKey().instrument(),
                     e.getKey().uncertainty(),
-                    m.phrases().series(List.copyOf(e.getValue()))))
+                    checks(m, used, e.getValue())))
         .toList();
+  }
+
+  /** Where readings of one check are not equally certain, each row says which it means. */
+  private static String checks(
+      Manuscript m, Map<Used, Map<String, Set<String>>> used, Map<String, Set<String>> row) {
+    return m.phrases()
+        .series(
+            row.entrySet().stream()
+                .map(
+                    e ->
+                        used.values().stream().filter(r -> r.containsKey(e.getKey())).count() == 1
+                            ? e.getKey()
+                            : m.words().say("look.grouped", e.getKey(), names(m, e.getValue())))
+                .toList());
+  }
+
+  private static String names(Manuscript m, Set<String> readings) {
+    return String.join(
+        m.words().say("list.between"), readings.stream().map(m::numberName).toList());
   }
 
   private static Used of(Manuscript m, Result result, String name, List<Quantity> values) {

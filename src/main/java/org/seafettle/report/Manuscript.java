@@ -11,6 +11,8 @@ import org.seafettle.assessment.EngineGrade.SubsystemGrade;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
 import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Deadline;
+import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.survey.Battery;
@@ -30,6 +32,17 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
   /** The number of a task, which is its place in the plan. */
   int number(Task task) {
     return assessment.plan().tasks().indexOf(task) + 1;
+  }
+
+  /** By when; who is afloat is not told to do something before launching. */
+  String by(Deadline by, FindingClass of) {
+    boolean afloat = survey().occasion().conditions().afloat().orElse(false);
+    if (by != Deadline.BEFORE_LAUNCHING || !afloat) {
+      return words().of("by", by);
+    }
+    return of.atLeast(FindingClass.BEFORE_USE)
+        ? words().say("by-hauling-out")
+        : words().say("by-next-ashore");
   }
 
   Optional<Task> taskFor(Result finding) {

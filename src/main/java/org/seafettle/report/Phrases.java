@@ -1,6 +1,7 @@
 package org.seafettle.report;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
@@ -33,7 +34,7 @@ final class Phrases extends Forms {
 
   /** A quantity in the units asked for, with the digits that it was recorded with. */
   String quantity(Quantity quantity) {
-    return recorded(units.told(quantity));
+    return told(quantity.unit(), units.told(quantity));
   }
 
   /** The same without its uncertainty, for a narrow column. */
@@ -75,7 +76,7 @@ final class Phrases extends Forms {
   String value(double value, MeasuredUnit unit) {
     var instead = units.instead(unit);
     var told = instead == unit ? plain(value, MOST_DIGITS) : converted(value, unit);
-    return recorded(new Quantity(told, Optional.empty(), instead));
+    return told(unit, new Quantity(told, Optional.empty(), instead));
   }
 
   /** A limit of 0.7 bar is 10.2 psi and not 10.15 psi, yet not so coarse that readings touch it. */
@@ -93,21 +94,43 @@ final class Phrases extends Forms {
     return chance > 0.99 ? words().say("chance.most", percent(0.99)) : percent(chance);
   }
 
-  /** A value with its uncertainty, which is told to two digits, and the value no finer. */
+  /**
+   * A value with its uncertainty, which is told to two digits, and the value no finer: without the
+   * last of them where both end in 0.
+   */
   String uncertain(double value, double uncertainty, MeasuredUnit unit) {
     var instead = units.instead(unit);
-    var half = Quantity.of(uncertainty, unit).differenceIn(instead);
-    var told = BigDecimal.valueOf(half).round(new MathContext(2, RoundingMode.HALF_UP));
+    var told =
+        BigDecimal.valueOf(Quantity.of(uncertainty, unit).differenceIn(instead))
+            .round(new MathContext(2, RoundingMode.HALF_UP));
     int decimals = Math.max(0, told.scale());
     var at = BigDecimal.valueOf(units.told(value, unit)).setScale(decimals, RoundingMode.HALF_EVEN);
-    return recorded(new Quantity(at, Optional.of(told.setScale(decimals)), instead));
+    var half = told.setScale(decimals);
+    while (half.scale() > 0 && isRound(at) && isRound(half)) {
+      at = at.setScale(at.scale() - 1);
+      half = half.setScale(half.scale() - 1);
+    }
+    return told(unit, new Quantity(at, Optional.of(half), instead));
+  }
+
+  private static boolean isRound(BigDecimal number) {
+    return number.unscaledValue().mod(BigInteger.TEN).signum() == 0;
+  }
+
+  /** A difference of temperatures must not be read as a temperature. */
+  private String told(MeasuredUnit as, Quantity quantity) {
+    boolean mistakable = Units.isDifference(as) && !Units.isDifference(quantity.unit());
+    return mistakable
+        ? digits(words().say("unit.difference", recorded(quantity)))
+        : recorded(quantity);
   }
 
   /** A difference or an uncertainty, told to two digits: 10 °C more are 18 °F more. */
   String difference(double value, MeasuredUnit unit) {
     var instead = units.instead(unit);
     var told = BigDecimal.valueOf(Quantity.of(value, unit).differenceIn(instead));
-    return recorded(
+    return told(
+        unit,
         new Quantity(
             told.round(new MathContext(2, RoundingMode.HALF_UP)).stripTrailingZeros(),
             Optional.empty(),

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
@@ -37,17 +38,34 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
    * @param title the class
    * @param critical whether it stands against use
    * @param tasks the most gainful first
-   * @param cautions what can hurt while doing them, each with the numbers of its findings
+   * @param batches the same, as many together as leave their cautions beside them
    * @param total what they cost together, as far as priced; empty without prices
    */
   public record Group(
-      String title, boolean critical, List<TaskRow> tasks, List<Row> cautions, String total) {
+      String title, boolean critical, List<TaskRow> tasks, List<Batch> batches, String total) {
 
     public Group {
+      tasks = List.copyOf(tasks);
+      batches = List.copyOf(batches);
+    }
+  }
+
+  /**
+   * A few tasks of one class.
+   *
+   * @param tasks the most gainful first
+   * @param cautions what can hurt while doing them, each with the numbers of its findings
+   */
+  public record Batch(List<TaskRow> tasks, List<Row> cautions) {
+
+    public Batch {
       tasks = List.copyOf(tasks);
       cautions = List.copyOf(cautions);
     }
   }
+
+  /** More, with their cautions, would not stand on one page. */
+  private static final int BATCH = 6;
 
   /**
    * Something that was put right on the spot.
@@ -80,8 +98,17 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
         Phrases.capital(m.words().of("class-title", first.gravest())),
         TaskRow.critical(first),
         tasks.stream().map(t -> TaskRow.of(m, t)).toList(),
-        cautions(m, tasks),
+        batches(m, tasks),
         total(m, "cost.total", tasks));
+  }
+
+  /** All but equally many in each, so that none is left behind. */
+  private static List<Batch> batches(Manuscript m, List<Task> tasks) {
+    int batches = (tasks.size() + BATCH - 1) / BATCH;
+    return IntStream.range(0, batches)
+        .mapToObj(i -> tasks.subList(i * tasks.size() / batches, (i + 1) * tasks.size() / batches))
+        .map(b -> new Batch(b.stream().map(t -> TaskRow.of(m, t)).toList(), cautions(m, b)))
+        .toList();
   }
 
   /** Each caution once, however many of the tasks ask for it. */

@@ -13,6 +13,9 @@ import org.seafettle.catalogue.Measure;
 /** A reading against its limits, drawn. */
 final class ReadingScale {
 
+  /** How wide the mark is drawn. */
+  private static final double MARK = 12;
+
   private final Manuscript m;
   private final Measure measure;
   private final List<Stretch> stretches;
@@ -36,15 +39,19 @@ final class ReadingScale {
     }
     var ruler = ruler();
     double value = measure.value();
-    var bar =
-        measure.uncertainty().isPresent()
-            ? Optional.of(
-                new Scale.Bar(
-                    ruler.at(value - measure.uncertainty().getAsDouble()),
-                    ruler.at(value + measure.uncertainty().getAsDouble())))
-            : Optional.<Scale.Bar>empty();
     return Optional.of(
-        new Scale(bands(ruler), ticks(ruler), ruler.at(value), Optional.empty(), bar, says()));
+        new Scale(
+            bands(ruler), ticks(ruler), ruler.at(value), Optional.empty(), bar(ruler), says()));
+  }
+
+  /** None where the mark would cover it: the words beside the drawing tell it. */
+  private Optional<Scale.Bar> bar(Ruler ruler) {
+    double half = measure.uncertainty().orElse(0);
+    double from = measure.value() - half;
+    double to = measure.value() + half;
+    return ruler.place(to) - ruler.place(from) > MARK
+        ? Optional.of(new Scale.Bar(ruler.at(from), ruler.at(to)))
+        : Optional.empty();
   }
 
   private String says() {

@@ -40,6 +40,10 @@ final class ReadingWords {
       return m.phrases().evidence(List.of(read.orElseThrow()));
     }
     double uncertainty = measure.uncertainty().orElse(0);
+    var oneOfSeveral = alike().map(Measure.Shown::quantity).filter(this::isTheNumber).findFirst();
+    if (uncertainty <= 0 && oneOfSeveral.isPresent()) {
+      return m.phrases().evidence(List.of(oneOfSeveral.get()));
+    }
     return uncertainty > 0 ? uncertain(uncertainty) : computed(measure.value());
   }
 
@@ -58,6 +62,10 @@ final class ReadingWords {
     var half = Quantity.of(uncertainty, measure.unit()).differenceIn(unit);
     var value = Quantity.of(measure.value(), measure.unit()).in(unit);
     return m.phrases().uncertain(value, half, unit);
+  }
+
+  private boolean isTheNumber(Quantity read) {
+    return same(read.in(measure.unit()), measure.value());
   }
 
   private static boolean same(double a, double b) {
@@ -149,7 +157,7 @@ final class ReadingWords {
   }
 
   /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
-  private String used() {
+  String used() {
     return List.of("months", "hours").stream()
         .flatMap(
             of ->
@@ -171,11 +179,20 @@ final class ReadingWords {
   /** All limits in a sentence, each stretch with its class. */
   String limitsSaid() {
     return IntStream.range(0, stretches.size())
-        .mapToObj(i -> said(stretches.get(i)))
+        .mapToObj(i -> isOneOfTwo(i) ? m.words().say("limit.found", said(i)) : said(i))
         .collect(Collectors.joining(m.words().say("list.apart")));
   }
 
-  private String said(Stretch s) {
+  /** Where what was found lies beside a stretch of the same class, it is told which is which. */
+  private boolean isOneOfTwo(int i) {
+    var judged = stretches.get(i).judged();
+    boolean before = i > 0 && stretches.get(i - 1).judged() == judged;
+    boolean after = i + 1 < stretches.size() && stretches.get(i + 1).judged() == judged;
+    return stretches.get(i).found() && (before || after);
+  }
+
+  private String said(int i) {
+    var s = stretches.get(i);
     var judged = m.words().of("class", s.judged());
     if (s.from().isEmpty() && s.to().isEmpty()) {
       return judged;

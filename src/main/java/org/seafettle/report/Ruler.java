@@ -47,9 +47,9 @@ record Ruler(double least, double most) {
     return Math.abs(middle(one, its) - middle(other, theirs)) >= half(its) + half(theirs) + 6;
   }
 
-  /** A letter of the size in which bands are labelled takes about five of the drawing's units. */
+  /** A letter of that size takes less than six of the drawing's units; no label touches a limit. */
   private static boolean fits(String label, double width) {
-    return label.length() * 5.0 + 4 < width;
+    return label.length() * 5.6 + 8 < width;
   }
 
   static String written(double place) {

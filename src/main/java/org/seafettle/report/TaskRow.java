@@ -63,7 +63,7 @@ public record TaskRow(
 
   /** By when, with the day where the survey tells enough to reckon it. */
   private static String by(Manuscript m, Task task) {
-    var by = m.words().of("by", task.by());
+    var by = m.by(task.by(), task.gravest());
     return task.until()
         .filter(day -> task.by() != Deadline.AT_ONCE)
         .map(day -> m.words().say("by-day", by, m.phrases().shortDate(day)))
@@ -71,9 +71,7 @@ public record TaskRow(
   }
 
   static String who(Manuscript m, Action action) {
-    return String.join(
-        m.words().say("who.or"),
-        action.who().stream().map(who -> m.words().of("who", who)).toList());
+    return m.phrases().oneOf(action.who().stream().map(who -> m.words().of("who", who)).toList());
   }
 
   static String gain(Manuscript m, Task task) {

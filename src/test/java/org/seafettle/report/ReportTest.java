@@ -64,8 +64,8 @@ class ReportTest {
     var battery =
         finding(report("pre-purchase", 0), "Start-port battery: a battery that is nearly flat");
     assertThat(battery.drawing().caption())
-        .contains("State of charge 18.3\u00a0±\u00a04.2\u00a0%")
-        .contains("voltage 11.92\u00a0±\u00a00.05\u00a0V");
+        .contains("State of charge: 18.3\u00a0±\u00a04.2\u00a0%")
+        .contains("voltage: 11.92\u00a0±\u00a00.05\u00a0V");
     assertThat(battery.drawing().scale().orElseThrow().says())
         .contains("limits 25\u00a0% and 75\u00a0%");
   }
@@ -82,9 +82,9 @@ class ReportTest {
     var assessment = new Assessor(SedgeWarbler.CATALOGUE).assess(survey, List.of());
     var report = report(assessment, Options.USUAL);
     assertThat(finding(report, "Port engine: far too much copper in the oil").drawing().caption())
-        .isEqualTo("Content 105\u00a0mg/kg.");
+        .isEqualTo("Content: 105\u00a0mg/kg.");
     assertThat(finding(report, "Port engine: one cylinder leaks far more").drawing().caption())
-        .startsWith("Difference in leakage 20\u00a0%; leakage 25\u00a0% / 5\u00a0%");
+        .startsWith("Difference in leakage: 20\u00a0%; leakage: 25\u00a0% / 5\u00a0%");
   }
 
   @Test

@@ -39,8 +39,8 @@ class UnitsTest {
     "US, 11 Cel, 52 °F",
     "US, -12 Cel, 10 °F",
     "US, 63 ± 2 Cel, 145 ± 4 °F",
-    "US, 8 K, 14 °F",
-    "US, 8.0 ± 0.5 K, 14.4 ± 0.9 °F",
+    "US, 8 K, 14 °F of difference",
+    "US, 8.0 ± 0.5 K, 14.4 ± 0.9 °F of difference",
     "US, 7.6 m, 24.9 ft",
     "US, 85 kW, 114 hp",
     "US, 300 L, 79.3 gal",
@@ -68,7 +68,7 @@ class UnitsTest {
     "US, 1, bar, 14.5 psi",
     "US, 96, Cel, 205 °F",
     "US, -35, Cel, −31 °F",
-    "US, 20, K, 36 °F",
+    "US, 20, K, 36 °F of difference",
     "METRIC, 12.4, V, 12.4 V",
     "METRIC, 80, [degF], 26.7 °C",
     "AS_RECORDED, 0.7, bar, 0.7 bar"
@@ -81,7 +81,7 @@ class UnitsTest {
   @Test
   void a_difference_of_temperatures_is_no_temperature() {
     assertThat(plain(phrases(Units.US).uncertain(12, 3, MeasuredUnit.KELVIN)))
-        .isEqualTo("21.6 ± 5.4 °F");
+        .isEqualTo("21.6 ± 5.4 °F of difference");
     assertThat(plain(phrases(Units.US).uncertain(12, 3, MeasuredUnit.CELSIUS)))
         .isEqualTo("53.6 ± 5.4 °F");
   }
@@ -97,7 +97,7 @@ class UnitsTest {
   @ParameterizedTest
   @CsvSource({
     "AS_RECORDED, difference in temperature 35 K, 20 K",
-    "US, difference in temperature 63 °F, 36 °F"
+    "US, difference in temperature 63 °F of difference, 36 °F of difference"
   })
   void cylinders_are_compared_by_a_difference_in_every_system(
       Units units, String reading, String limit) {
