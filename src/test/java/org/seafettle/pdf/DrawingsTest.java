@@ -78,7 +78,7 @@ class DrawingsTest {
                     page("Oil 84", ""),
                     page("Oil 85", ""),
                     page("Oil 84", "fill='#5B6670'"),
-                    page("text { fill: #5B6670; font-size: 20px }", "Oil 84", ""),
+                    page("svg text { font-size: 20px }", "Oil 84", ""),
                     printer.print(Sample.page(smaller), Map.of(), List.of(), Sample.METADATA))
                 .map(DrawingsTest::seen))
         .doesNotHaveDuplicates();

@@ -83,7 +83,7 @@ class ReportTest {
     var report = report(assessment, Options.USUAL);
     assertThat(finding(report, "Port engine: far too much copper in the oil").drawing().caption())
         .isEqualTo("Content: 105\u00a0mg/kg.");
-    assertThat(finding(report, "Port engine: one cylinder leaks far more").drawing().caption())
+    assertThat(finding(report, "Port engine: one cylinder that leaks far more").drawing().caption())
         .startsWith("Difference in leakage: 20\u00a0%; leakage: 25\u00a0% / 5\u00a0%");
   }
 
