@@ -14,6 +14,7 @@ import org.w3c.dom.Element;
 final class Drawing extends PDFTranscoder {
 
   private final Document svg;
+  private final boolean hasPictures;
 
   /**
    * A drawing.
@@ -28,6 +29,11 @@ final class Drawing extends PDFTranscoder {
     addTranscodingHint(KEY_HEIGHT, (float) (size.height / dotsPerPixel));
     addTranscodingHint(KEY_EXECUTE_ONLOAD, false);
     svg = copied(element, styles);
+    hasPictures = hasPictures(element);
+  }
+
+  static boolean hasPictures(Element svg) {
+    return svg.getElementsByTagName("image").getLength() > 0;
   }
 
   private static Document copied(Element element, String styles) {
@@ -55,7 +61,9 @@ final class Drawing extends PDFTranscoder {
       OpenHtmlFontResolver fonts,
       double x,
       double y) {
-    setRenderingParameters(page, rendering, x, y, fonts, rendering.getUac());
+    // what is built keeps hold of whoever fetches pictures, and that one of the whole document
+    var pictures = hasPictures ? rendering.getUac() : null;
+    setRenderingParameters(page, rendering, x, y, fonts, pictures);
     if (hasGraphicsNode()) {
       paintGraphicsNode();
     } else {

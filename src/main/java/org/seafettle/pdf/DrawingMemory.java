@@ -25,6 +25,16 @@ final class DrawingMemory {
         }
       };
 
+  private final DrawingFonts fonts;
+
+  DrawingMemory(Typefaces typefaces) {
+    this.fonts = new DrawingFonts(typefaces);
+  }
+
+  DrawingFonts fonts() {
+    return fonts;
+  }
+
   private record Key(String source, String styles, Dimension size, double dotsPerPixel) {}
 
   /**
@@ -36,7 +46,7 @@ final class DrawingMemory {
    */
   Drawing drawing(Element svg, @Nullable String styles, Dimension size, double dotsPerPixel) {
     var rules = styles == null ? "" : styles;
-    if (svg.getElementsByTagName("image").getLength() > 0) {
+    if (Drawing.hasPictures(svg)) {
       return new Drawing(svg, rules, size, dotsPerPixel);
     }
     return drawings.computeIfAbsent(

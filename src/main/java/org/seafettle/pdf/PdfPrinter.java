@@ -39,7 +39,7 @@ public final class PdfPrinter {
 
   private final Typefaces typefaces;
   private final StyleReader styles;
-  private final ThreadLocal<DrawingMemory> drawings = ThreadLocal.withInitial(DrawingMemory::new);
+  private final ThreadLocal<DrawingMemory> drawings;
   private final FSDefaultCacheStore metrics = new FSDefaultCacheStore();
   private final byte[] colours = Colours.profile();
 
@@ -50,6 +50,7 @@ public final class PdfPrinter {
   public PdfPrinter(Typefaces typefaces) {
     this.typefaces = typefaces;
     this.styles = new StyleReader(typefaces);
+    this.drawings = ThreadLocal.withInitial(() -> new DrawingMemory(typefaces));
     ImageIO.setUseCache(false);
     XRLog.setLoggerImpl(new Silence());
   }
@@ -119,7 +120,7 @@ public final class PdfPrinter {
   }
 
   private void useTypefaces(PdfRendererBuilder builder) {
-    builder.useSVGDrawer(new Drawings(typefaces, drawings.get()));
+    builder.useSVGDrawer(new Drawings(drawings.get()));
     for (var typeface : Typeface.values()) {
       use(builder, typeface, FSFontUseCase.DOCUMENT);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ref.WeakReference;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +83,23 @@ class DrawingsTest {
                     printer.print(Sample.page(smaller), Map.of(), List.of(), Sample.METADATA))
                 .map(DrawingsTest::seen))
         .doesNotHaveDuplicates();
+  }
+
+  @Test
+  void a_drawing_that_is_kept_keeps_nothing_of_the_report_that_it_was_built_for() {
+    var photograph = printedBesideADrawing();
+    for (int i = 0; i < 20 && photograph.get() != null; i++) {
+      System.gc();
+    }
+    assertThat(photograph.get()).isNull();
+    assertThat(page("Oil 84", "")).isNotEmpty();
+  }
+
+  private WeakReference<byte[]> printedBesideADrawing() {
+    byte[] picture = Sample.pictures().values().iterator().next().clone();
+    var body = drawing("Oil 84", "") + "<p><img src='photo:p1' alt='a dipstick'/></p>";
+    printer.print(Sample.page(body), Map.of("p1", picture), List.of(), Sample.METADATA);
+    return new WeakReference<>(picture);
   }
 
   private long ink(String text, String attributes) {
