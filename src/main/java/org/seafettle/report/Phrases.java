@@ -129,8 +129,7 @@ final class Phrases extends Forms {
   String difference(double value, MeasuredUnit unit) {
     var instead = units.instead(unit);
     var told = BigDecimal.valueOf(Quantity.of(value, unit).differenceIn(instead));
-    return told(
-        unit,
+    return recorded(
         new Quantity(
             told.round(new MathContext(2, RoundingMode.HALF_UP)).stripTrailingZeros(),
             Optional.empty(),

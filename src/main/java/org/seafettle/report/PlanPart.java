@@ -65,7 +65,7 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
   }
 
   /** More, with their cautions, would not stand on one page. */
-  private static final int BATCH = 6;
+  private static final int BATCH = 5;
 
   /**
    * Something that was put right on the spot.
