@@ -9,8 +9,9 @@ if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 set "ARCHIVE=%HOME_DIR%\lib\seafettle.jsa"
 set "CDS=-XX:SharedArchiveFile=%ARCHIVE%"
 if not exist "%ARCHIVE%" if "%~1"=="report" set "CDS=-XX:ArchiveClassesAtExit=%ARCHIVE%"
-set "RUN=-XX:TieredStopAtLevel=1 -Xmx256m"
-rem a season is a long run: there the better compiler pays, and several reports need more memory
-if "%~1"=="season" set "RUN=-Xmx448m"
-"%JAVA%" "%CDS%" -XX:+UseSerialGC %RUN% -Xlog:disable -Djava.awt.headless=true %SEAFETTLE_OPTS% -jar "%HOME_DIR%\lib\seafettle.jar" %*
+set "RUN=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmx256m"
+rem a season is a long run: there the better compiler and a collector on all cores pay, and the survivor
+rem spaces hold what several reports need while they are printed
+if "%~1"=="season" set "RUN=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -XX:SurvivorRatio=3 -Xmn320m -Xmx480m"
+"%JAVA%" "%CDS%" %RUN% -Xlog:disable -Djava.awt.headless=true %SEAFETTLE_OPTS% -jar "%HOME_DIR%\lib\seafettle.jar" %*
 exit /b %ERRORLEVEL%

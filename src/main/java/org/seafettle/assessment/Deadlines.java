@@ -76,13 +76,21 @@ final class Deadlines {
         .flatMap(p -> DueDate.byHours(p.season(), today, TEN_HOURS, Collections.max(p.hours())));
   }
 
-  /** The next thing on the same component that is still to come: that is when somebody is there. */
+  /**
+   * The next thing on the same component that is still to come: that is when somebody is there.
+   * Where something is overdue somebody is awaited already, and no later day is named.
+   */
   private Optional<LocalDate> nextService(Component on) {
-    return dues.stream()
-        .filter(d -> d.result().component().id().equals(on.id()))
-        .filter(d -> !d.isAge() && !d.isLook())
-        .flatMap(d -> d.next().stream())
-        .filter(day -> day.isAfter(today))
-        .min(LocalDate::compareTo);
+    var services =
+        dues.stream()
+            .filter(d -> d.result().component().id().equals(on.id()))
+            .filter(d -> !d.isAge() && !d.isLook())
+            .toList();
+    return services.stream().anyMatch(d -> d.overdue().isPresent())
+        ? Optional.empty()
+        : services.stream()
+            .flatMap(d -> d.next().stream())
+            .filter(day -> day.isAfter(today))
+            .min(LocalDate::compareTo);
   }
 }

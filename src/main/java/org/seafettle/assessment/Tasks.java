@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.seafettle.catalogue.Action;
 import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
+import org.seafettle.catalogue.StopOrder;
 import org.seafettle.survey.Prices;
 import org.seafettle.survey.Survey;
 
@@ -29,7 +30,7 @@ final class Tasks {
   }
 
   /**
-   * By class, then what is due at once, because lives hang on it, then by what is gained, then by
+   * By class, then what is due at once, people before the engine, then by what is gained, then by
    * what is gained for the money, then soonest due.
    */
   static List<Task> of(
@@ -49,6 +50,7 @@ final class Tasks {
         .sorted(
             Comparator.comparing(Task::gravest, Comparator.reverseOrder())
                 .thenComparing(t -> t.by() != Deadline.AT_ONCE)
+                .thenComparing(Tasks::order)
                 .thenComparing(t -> t.gain().points(), Comparator.reverseOrder())
                 .thenComparing(Tasks::gainForMoney, Comparator.reverseOrder())
                 .thenComparing(Task::by))
@@ -57,6 +59,17 @@ final class Tasks {
 
   private static Action action(Result result) {
     return result.seen().orElseThrow().outcome().advice().orElseThrow().action();
+  }
+
+  /** Of what is due at once, what forbids most: people before the engine. */
+  private static int order(Task task) {
+    return task.by() != Deadline.AT_ONCE
+        ? StopOrder.values().length
+        : task.settles().stream()
+            .flatMap(r -> r.seen().orElseThrow().stop().stream())
+            .mapToInt(Enum::ordinal)
+            .min()
+            .orElse(StopOrder.values().length);
   }
 
   private static double gainForMoney(Task task) {

@@ -34,7 +34,7 @@ public record FindingPart(
     boolean whole) {
 
   /** What takes up more than about a third of a page could leave as much of the last one empty. */
-  private static final int MOST_LETTERS = 1500;
+  private static final int MOST_LETTERS = 1000;
 
   /** As many letters take up the room of a drawing, and of a line that is begun. */
   private static final int OF_DRAWING = 350;

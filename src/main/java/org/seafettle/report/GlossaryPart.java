@@ -1,5 +1,6 @@
 package org.seafettle.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -33,7 +34,7 @@ public record GlossaryPart(List<Row> entries) {
             .map(key -> words.say(key).split(BETWEEN, 2))
             .filter(entry -> uses(text, entry[0].toLowerCase(Locale.ROOT)))
             .map(entry -> Row.of(entry[0], entry[1]))
-            .sorted(java.util.Comparator.comparing(Row::label))
+            .sorted(Comparator.comparing(row -> row.label().toLowerCase(Locale.ROOT)))
             .toList());
   }
 

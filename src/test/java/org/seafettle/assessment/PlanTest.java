@@ -230,6 +230,20 @@ class PlanTest {
   }
 
   @Test
+  void what_is_due_at_once_comes_first_and_people_before_the_engine() {
+    var findings =
+        says("oil-appearance", "port", "milky")
+            + ","
+            + says("fuel-leak-or-vapour", "boat", "smell")
+            + ","
+            + says("carbon-monoxide-alarm", "boat", "sounds-or-people-unwell");
+    var checks = new String[] {"oil-appearance", "fuel-leak-or-vapour", "carbon-monoxide-alarm"};
+    assertThat(assess(findings, "", checks).plan().tasks())
+        .extracting(t -> t.action().id())
+        .containsExactly("find-exhaust-gas", "find-fuel-leak", "find-water-in-engine-oil");
+  }
+
+  @Test
   void of_two_tasks_of_one_class_the_one_that_gains_more_comes_first() {
     var findings =
         level("port", "1.7")

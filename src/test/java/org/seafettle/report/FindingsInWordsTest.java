@@ -190,12 +190,12 @@ class FindingsInWordsTest {
   void the_limit_that_decided_is_told_also_where_what_lies_beyond_is_of_the_same_class() {
     var crimp = report(read("crimp-pull", "boat", "\"share\": \"0.5\"")).findings().get(0);
     assertThat(row(crimp, "limit"))
-        .startsWith("up to 0.8 in time (this reading); 0.8 to 1 in time; above 1 in order.");
+        .startsWith("up to 0.8: in time (this reading); 0.8 to 1: in time; above 1: in order.");
     assertThat(crimp.drawing().scale().orElseThrow().ticks())
         .extracting(Scale.Tick::label)
         .containsExactly("0.8", "1");
     var weak = report(read("crimp-pull", "boat", "\"share\": \"0.9\"")).findings().get(0);
-    assertThat(row(weak, "limit")).contains("0.8 to 1 in time (this reading)");
+    assertThat(row(weak, "limit")).contains("0.8 to 1: in time (this reading)");
   }
 
   @Test
