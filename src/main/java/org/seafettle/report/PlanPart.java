@@ -64,8 +64,8 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
     }
   }
 
-  /** More, with their cautions, would not stand on one page. */
-  private static final int BATCH = 5;
+  /** More, with their cautions, would leave a page half empty where they do not fit. */
+  private static final int BATCH = 3;
 
   /**
    * Something that was put right on the spot.

@@ -101,10 +101,10 @@ class PrintedReportTest {
     var figure = Pattern.compile("Photograph [1-7]");
     try (var printed = new Printed(printed("pre-purchase"))) {
       for (int page = 1; page <= printed.pages(); page++) {
-        var text = printed.text(page).replace('\u00a0', ' ');
+        var text = printed.text(page).replaceAll("[\\s\u00a0]+", " ");
         if (text.contains("Positive lug at the port engine")) {
           assertThat(text).contains("Port engine: a loose terminal").containsPattern(figure);
-          assertThat(text).contains("never take a clamp off while the engine");
+          assertThat(text).contains("never take a clamp off while the engine runs");
         }
       }
       assertThat(printed.text()).contains("Positive lug at the port engine");

@@ -300,7 +300,7 @@ class FindingsInWordsTest {
         .flatExtracting(PlanPart.Group::batches)
         .allSatisfy(
             batch -> {
-              assertThat(batch.tasks()).hasSizeBetween(1, 5);
+              assertThat(batch.tasks()).hasSizeBetween(1, 3);
               var numbers =
                   batch.tasks().stream()
                       .flatMap(t -> t.findings().stream())
