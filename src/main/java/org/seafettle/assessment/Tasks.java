@@ -49,8 +49,7 @@ final class Tasks {
         .map(tasks::task)
         .sorted(
             Comparator.comparing(Task::gravest, Comparator.reverseOrder())
-                .thenComparing(t -> t.by() != Deadline.AT_ONCE)
-                .thenComparing(Tasks::order)
+                .thenComparing(Tasks::urgency)
                 .thenComparing(t -> t.gain().points(), Comparator.reverseOrder())
                 .thenComparing(Tasks::gainForMoney, Comparator.reverseOrder())
                 .thenComparing(Task::by))
@@ -61,15 +60,17 @@ final class Tasks {
     return result.seen().orElseThrow().outcome().advice().orElseThrow().action();
   }
 
-  /** Of what is due at once, what forbids most: people before the engine. */
-  private static int order(Task task) {
-    return task.by() != Deadline.AT_ONCE
-        ? StopOrder.values().length
-        : task.settles().stream()
-            .flatMap(r -> r.seen().orElseThrow().stop().stream())
-            .mapToInt(Enum::ordinal)
-            .min()
-            .orElse(StopOrder.values().length);
+  /** What is due at once before the rest, and of it what forbids most: people before the engine. */
+  private static int urgency(Task task) {
+    int withoutOrder = StopOrder.values().length;
+    if (task.by() != Deadline.AT_ONCE) {
+      return withoutOrder + 1;
+    }
+    return task.settles().stream()
+        .flatMap(r -> r.seen().orElseThrow().stop().stream())
+        .mapToInt(Enum::ordinal)
+        .min()
+        .orElse(withoutOrder);
   }
 
   private static double gainForMoney(Task task) {

@@ -28,7 +28,7 @@ public record Limits(
   }
 
   List<String> reachable(EngineType engine) {
-    return reachable(scope -> scope.engines().isEmpty() || scope.engines().contains(engine));
+    return reachable(scope -> scope.covers(engine));
   }
 
   private List<String> reachable(Predicate<Scope> on) {

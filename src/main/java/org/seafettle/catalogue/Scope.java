@@ -63,7 +63,12 @@ public record Scope(
   }
 
   private boolean coversEngine(Engine engine) {
-    return admits(engines, Optional.of(engine.type())) && admits(circuits, engine.circuit());
+    return covers(engine.type()) && admits(circuits, engine.circuit());
+  }
+
+  /** Whether it is true for this kind of engine, whatever else it asks for. */
+  public boolean covers(EngineType type) {
+    return admits(engines, Optional.of(type));
   }
 
   private boolean coversBattery(Component component) {

@@ -1,7 +1,7 @@
 package org.seafettle.json;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,7 +11,6 @@ import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.Interval;
 import org.seafettle.catalogue.Outcome;
-import org.seafettle.catalogue.Scope;
 import org.seafettle.catalogue.Steps;
 import org.seafettle.problem.Spelling;
 import org.seafettle.survey.EngineType;
@@ -67,7 +66,8 @@ final class CatalogueRules {
     for (var name : check.criterion().reachable()) {
       if (!known.contains(name)) {
         entry.fault("There is no outcome " + quoted(name) + ".", Spelling.hint(name, known));
-      } else if (!engines(check.scope()).stream()
+      } else if (!Arrays.stream(EngineType.values())
+          .filter(check.scope()::covers)
           .filter(engine -> check.criterion().reachable(engine).contains(name))
           .allMatch(engine -> covered(name, engine))) {
         entry.fault(
@@ -83,7 +83,7 @@ final class CatalogueRules {
         .map(Outcome::scope)
         .anyMatch(
             scope ->
-                engines(scope).contains(engine)
+                scope.covers(engine)
                     && scope.features().isEmpty()
                     && scope.afloat().isEmpty()
                     && within(check.scope().circuits(), scope.circuits())
@@ -93,10 +93,6 @@ final class CatalogueRules {
 
   private static <T> boolean within(Set<T> wanted, Set<T> given) {
     return given.isEmpty() || (!wanted.isEmpty() && given.containsAll(wanted));
-  }
-
-  private static Set<EngineType> engines(Scope scope) {
-    return scope.engines().isEmpty() ? EnumSet.allOf(EngineType.class) : scope.engines();
   }
 
   private void outcomesCanBeReached() {

@@ -64,12 +64,15 @@ final class Drawing extends PDFTranscoder {
     // what is built keeps hold of whoever fetches pictures, and that one of the whole document
     var pictures = hasPictures ? rendering.getUac() : null;
     setRenderingParameters(page, rendering, x, y, fonts, pictures);
-    if (hasGraphicsNode()) {
-      paintGraphicsNode();
-    } else {
-      build();
+    try {
+      if (hasGraphicsNode()) {
+        paintGraphicsNode();
+      } else {
+        build();
+      }
+    } finally {
+      setRenderingParameters(null, null, 0, 0, fonts, null);
     }
-    setRenderingParameters(null, null, 0, 0, fonts, null);
   }
 
   private void build() {

@@ -94,20 +94,25 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
 
   private static Group group(Manuscript m, List<Task> tasks) {
     var first = tasks.get(0);
+    var rows = tasks.stream().map(t -> TaskRow.of(m, t)).toList();
     return new Group(
         Phrases.capital(m.words().of("class-title", first.gravest())),
         TaskRow.critical(first),
-        tasks.stream().map(t -> TaskRow.of(m, t)).toList(),
-        batches(m, tasks),
+        rows,
+        batches(m, tasks, rows),
         total(m, "cost.total", tasks));
   }
 
   /** All but equally many in each, so that none is left behind. */
-  private static List<Batch> batches(Manuscript m, List<Task> tasks) {
+  private static List<Batch> batches(Manuscript m, List<Task> tasks, List<TaskRow> rows) {
     int batches = (tasks.size() + BATCH - 1) / BATCH;
     return IntStream.range(0, batches)
-        .mapToObj(i -> tasks.subList(i * tasks.size() / batches, (i + 1) * tasks.size() / batches))
-        .map(b -> new Batch(b.stream().map(t -> TaskRow.of(m, t)).toList(), cautions(m, b)))
+        .mapToObj(
+            i -> {
+              int from = i * tasks.size() / batches;
+              int to = (i + 1) * tasks.size() / batches;
+              return new Batch(rows.subList(from, to), cautions(m, tasks.subList(from, to)));
+            })
         .toList();
   }
 
