@@ -112,6 +112,8 @@ public final class PdfPrinter {
     builder.usePdfVersion(1.7f);
     builder.useColorProfile(colours);
     builder.useUnicodeLineBreaker(new LineEnds());
+    builder.usePageSupplier(
+        (document, width, height, number, part) -> Marks.page(document, width, height));
     builder.useCacheStore(CacheStore.PDF_FONT_METRICS, metrics);
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, faults));
     useTypefaces(builder);
