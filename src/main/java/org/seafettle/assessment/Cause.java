@@ -20,6 +20,11 @@ public record Cause(
     from = List.copyOf(from);
   }
 
+  /** Whether it is told at this finding. */
+  public boolean explains(Result finding) {
+    return from.contains(finding) && pattern.explains(finding.check());
+  }
+
   /** Whether every look that it needs was taken. */
   public boolean settled() {
     return missing.isEmpty();

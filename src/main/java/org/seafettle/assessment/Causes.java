@@ -50,7 +50,10 @@ final class Causes {
     return results.stream().filter(r -> Grading.concerns(r.component(), engine)).toList();
   }
 
-  /** A pattern fits if every need is met, or all but one whose look was not taken. */
+  /**
+   * A pattern fits if every need is met, or all but one whose look was not taken, and it explains a
+   * finding.
+   */
   private static Optional<Cause> match(
       Pattern pattern, List<Pattern.Need> needs, Engine engine, List<Result> results) {
     var from = new LinkedHashSet<Result>();
@@ -67,7 +70,9 @@ final class Causes {
         return Optional.empty();
       }
     }
-    if (missing.size() > 1 || from.stream().noneMatch(Result::reports)) {
+    int leftOpen = pattern.onlySettled() ? 0 : 1;
+    if (missing.size() > leftOpen
+        || from.stream().filter(Result::reports).noneMatch(r -> pattern.explains(r.check()))) {
       return Optional.empty();
     }
     return Optional.of(new Cause(pattern, engine, List.copyOf(from), missing.stream().findFirst()));

@@ -3,9 +3,13 @@ package org.seafettle.assessment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.seafettle.catalogue.StopOrder;
 import org.seafettle.survey.Survey;
 
-/** Ranks the unseen checks by how much seeing each would raise the index at worst. */
+/**
+ * Ranks the unseen checks by how much seeing each would raise the index at worst; among equals by
+ * what they could hide, people before the engine.
+ */
 final class NextLooks {
 
   private NextLooks() {}
@@ -24,7 +28,8 @@ final class NextLooks {
                 .reversed()
                 .thenComparing(
                     Comparator.comparing((NextLook n) -> n.result().worst().findingClass())
-                        .reversed()))
+                        .reversed())
+                .thenComparing(n -> StopOrder.place(n.result().worst().stop())))
         .toList();
   }
 

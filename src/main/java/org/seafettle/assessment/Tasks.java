@@ -62,15 +62,13 @@ final class Tasks {
 
   /** What is due at once before the rest, and of it what forbids most: people before the engine. */
   private static int urgency(Task task) {
-    int withoutOrder = StopOrder.values().length;
-    if (task.by() != Deadline.AT_ONCE) {
-      return withoutOrder + 1;
-    }
-    return task.settles().stream()
-        .flatMap(r -> r.seen().orElseThrow().stop().stream())
-        .mapToInt(Enum::ordinal)
-        .min()
-        .orElse(withoutOrder);
+    int later = StopOrder.values().length + 1;
+    return task.by() == Deadline.AT_ONCE
+        ? task.settles().stream()
+            .mapToInt(r -> StopOrder.place(r.seen().orElseThrow().stop()))
+            .min()
+            .orElse(later)
+        : later;
   }
 
   private static double gainForMoney(Task task) {
@@ -85,7 +83,7 @@ final class Tasks {
     var first = settles.get(0);
     var by = settles.stream().map(Tasks::deadline).min(Comparator.naturalOrder()).orElseThrow();
     return new Task(
-        action(first),
+        action(first).on(survey, first.component()),
         first.component(),
         settles.stream().map(Result::counts).max(Comparator.naturalOrder()).orElseThrow(),
         by,

@@ -33,6 +33,11 @@ public record Outcome(
     }
   }
 
+  /** What must not be done while it is open. */
+  public Optional<StopOrder> stop() {
+    return advice.flatMap(Advice::stop);
+  }
+
   /**
    * How an outcome is told.
    *

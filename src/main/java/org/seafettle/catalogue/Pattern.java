@@ -15,6 +15,8 @@ import java.util.function.Predicate;
  * @param reasoning why a mechanic would say so
  * @param confirms what would confirm it
  * @param rulesOut what would speak against it
+ * @param explains the checks at whose findings it is told; at all of its needs where empty
+ * @param onlySettled whether it is told only once every look was taken, never asked as a question
  * @param raise the finding that it makes graver, where it does
  */
 public record Pattern(
@@ -25,13 +27,21 @@ public record Pattern(
     String reasoning,
     String confirms,
     String rulesOut,
+    Set<String> explains,
+    boolean onlySettled,
     Optional<Raise> raise) {
 
   public Pattern {
     needs = List.copyOf(needs);
+    explains = Set.copyOf(explains);
     if (needs.size() < 2) {
       throw new IllegalArgumentException(id + ": one finding alone is no pattern");
     }
+  }
+
+  /** Whether it is told at the findings of this check. */
+  public boolean explains(Check check) {
+    return explains.isEmpty() || explains.contains(check.id());
   }
 
   /**

@@ -121,15 +121,10 @@ public final class Retelling {
         condition.otherwise());
   }
 
-  /** Outcomes of one name for different boats are counted from the second on. */
   private List<Outcome> outcomes(String key, List<Outcome> outcomes) {
     var counted = new HashMap<String, Integer>();
     return outcomes.stream()
-        .map(
-            outcome -> {
-              int n = counted.merge(outcome.name(), 1, Integer::sum);
-              return outcome(key + outcome.name() + (n > 1 ? "." + n : "") + ".", outcome);
-            })
+        .map(o -> outcome(key + o.name() + nth(counted, o.name()) + ".", o))
         .toList();
   }
 
@@ -162,9 +157,24 @@ public final class Retelling {
         action.who(),
         action.parts(),
         action.hours(),
-        action.cautions().stream()
-            .map(c -> new Caution(c.id(), tell("caution." + c.id(), c.text())))
-            .toList());
+        cautions(action.cautions()));
+  }
+
+  private List<Caution> cautions(List<Caution> cautions) {
+    var counted = new HashMap<String, Integer>();
+    return cautions.stream()
+        .map(c -> caution("caution." + c.id() + nth(counted, c.id()), c))
+        .toList();
+  }
+
+  private Caution caution(String key, Caution caution) {
+    return new Caution(caution.id(), caution.scope(), tell(key, caution.text()));
+  }
+
+  /** What has one name for different boats is counted from the second on. */
+  private static String nth(Map<String, Integer> counted, String name) {
+    int n = counted.merge(name, 1, Integer::sum);
+    return n > 1 ? "." + n : "";
   }
 
   private Pattern pattern(Pattern pattern) {
@@ -177,6 +187,8 @@ public final class Retelling {
         tell(key + "reasoning", pattern.reasoning()),
         tell(key + "confirms", pattern.confirms()),
         tell(key + "rules-out", pattern.rulesOut()),
+        pattern.explains(),
+        pattern.onlySettled(),
         pattern.raise());
   }
 }

@@ -80,7 +80,7 @@ final class Explanation {
   private void cautions() {
     if (!words.cautions().isEmpty()) {
       heading("Cautions");
-      words.cautions().forEach(caution -> paragraph("  ", caution.text()));
+      words.cautions().forEach(caution -> paragraph("  ", Spoken.caution(caution)));
     }
   }
 

@@ -99,6 +99,7 @@ final class ReferenceEntry {
           "Cautions: "
               + words.cautions().stream()
                   .map(Caution::id)
+                  .distinct()
                   .map(Markdown::link)
                   .collect(Collectors.joining(", ")));
     }

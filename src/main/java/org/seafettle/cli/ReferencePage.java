@@ -3,6 +3,7 @@ package org.seafettle.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.Check;
@@ -67,15 +68,16 @@ final class ReferencePage {
   }
 
   private void cautions() {
-    var all = new LinkedHashMap<String, Caution>();
+    block("## Cautions");
     catalogue.checks().stream()
         .flatMap(check -> new CheckInWords(check).cautions().stream())
-        .forEach(caution -> all.put(caution.id(), caution));
-    block("## Cautions");
-    for (var caution : all.values()) {
-      block("### " + caution.id());
-      block(Markdown.text(caution.text()));
-    }
+        .distinct()
+        .collect(Collectors.groupingBy(Caution::id, LinkedHashMap::new, Collectors.toList()))
+        .forEach(
+            (id, variants) -> {
+              block("### " + id);
+              variants.forEach(caution -> block(Markdown.text(Spoken.caution(caution))));
+            });
   }
 
   private void sources() {

@@ -3,6 +3,7 @@ package org.seafettle.cli;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Locale;
+import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.Scope;
 import org.seafettle.survey.Word;
 
@@ -13,6 +14,12 @@ final class Spoken {
 
   static String word(Word word) {
     return word.word().replace('-', ' ');
+  }
+
+  /** A caution, and for what it is meant. */
+  static String caution(Caution caution) {
+    var scope = scope(caution.scope());
+    return scope.isEmpty() ? caution.text() : upper(scope.substring(2)) + ": " + caution.text();
   }
 
   /** For what something is true, to follow a clause; empty where it is true for everything. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.Deadline;
 import org.seafettle.catalogue.FindingClass;
@@ -22,7 +23,17 @@ final class CataloguePatterns {
   }
 
   Optional<Pattern> read(CatalogueEntry entry) {
-    entry.only("id", "for", "needs", "cause", "reasoning", "confirms", "rules-out", "raise");
+    entry.only(
+        "id",
+        "for",
+        "needs",
+        "cause",
+        "reasoning",
+        "confirms",
+        "rules-out",
+        "explains",
+        "only-settled",
+        "raise");
     var needs = entry.entries("needs").stream().map(this::need).toList();
     if (needs.size() < 2) {
       entry.fault("One finding alone is no pattern.", "Name at least two needs.");
@@ -37,7 +48,27 @@ final class CataloguePatterns {
             entry.text("reasoning"),
             entry.text("confirms"),
             entry.text("rules-out"),
+            explains(entry, needs),
+            entry.flag("only-settled").orElse(false),
             entry.entry("raise").flatMap(this::raise)));
+  }
+
+  /** A cause is told only where its signs are. */
+  private static Set<String> explains(CatalogueEntry entry, List<Pattern.Need> needs) {
+    var signs =
+        needs.stream()
+            .flatMap(need -> need.anyOf().stream())
+            .map(Pattern.Sign::check)
+            .collect(Collectors.toSet());
+    var explains = Set.copyOf(entry.texts("explains"));
+    explains.stream()
+        .filter(check -> !signs.contains(check))
+        .sorted()
+        .forEach(
+            check ->
+                entry.fault(
+                    "\"" + check + "\" is none of its signs.", Spelling.hint(check, signs)));
+    return explains;
   }
 
   private Pattern.Need need(CatalogueEntry entry) {

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import org.seafettle.catalogue.Action;
 import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.Citation;
+import org.seafettle.catalogue.Scope;
 import org.seafettle.catalogue.Source;
 import org.seafettle.catalogue.Who;
 import org.seafettle.problem.Spelling;
@@ -19,7 +20,7 @@ final class CatalogueVocabulary {
   private static final Source NOWHERE = new Source("", "", Source.Rank.PROGRAM_DEFAULT);
 
   private final Map<String, Source> sources;
-  private final Map<String, Caution> cautions = new LinkedHashMap<>();
+  private final Map<String, List<Caution>> cautions = new LinkedHashMap<>();
   private final Map<String, Action> actions;
 
   private CatalogueVocabulary(List<CatalogueEntry> files) {
@@ -74,10 +75,21 @@ final class CatalogueVocabulary {
         .fieldNames()
         .forEachRemaining(
             id -> {
-              if (cautions.put(id, new Caution(id, all.text(id))) != null) {
+              if (cautions.put(id, caution(id, all)) != null) {
                 twice(all, id);
               }
             });
+  }
+
+  /** One text for all, or several, each for some. */
+  private static List<Caution> caution(String id, CatalogueEntry all) {
+    if (all.raw(id).isTextual()) {
+      return List.of(new Caution(id, Scope.ANY, all.text(id)));
+    }
+    return all.entries(id).stream()
+        .map(one -> one.only("for", "text"))
+        .map(one -> new Caution(id, CatalogueScopes.of(one), one.text("text")))
+        .toList();
   }
 
   private Action action(String id, CatalogueEntry entry) {
@@ -88,7 +100,9 @@ final class CatalogueVocabulary {
       who.add(Who.MECHANIC);
     }
     var found = new ArrayList<Caution>();
-    entry.texts("cautions").forEach(c -> find(entry, "caution", c, cautions).ifPresent(found::add));
+    entry
+        .texts("cautions")
+        .forEach(c -> find(entry, "caution", c, cautions).ifPresent(found::addAll));
     return new Action(id, entry.text("does"), who, entry.texts("parts"), hours(entry), found);
   }
 

@@ -15,6 +15,7 @@ import org.seafettle.survey.Photo;
  * @param register every photograph
  * @param figures every photograph, as a figure
  * @param others the photographs that no finding shows
+ * @param outfit batteries and pumps as the survey names them
  * @param readings every reading, as it was recorded
  * @param instruments what the readings were taken with, and how certain they are
  */
@@ -22,6 +23,7 @@ public record EvidencePart(
     List<Registered> register,
     List<PhotoPart> figures,
     List<PhotoPart> others,
+    List<Row> outfit,
     List<Reading> readings,
     List<InstrumentRow> instruments) {
 
@@ -29,6 +31,7 @@ public record EvidencePart(
     register = List.copyOf(register);
     figures = List.copyOf(figures);
     others = List.copyOf(others);
+    outfit = List.copyOf(outfit);
     readings = List.copyOf(readings);
     instruments = List.copyOf(instruments);
   }
@@ -72,6 +75,7 @@ public record EvidencePart(
         photos.stream().map(p -> registered(m, p)).toList(),
         photos.stream().map(p -> figure(m, p)).toList(),
         photos.stream().filter(p -> showing(m, p).isEmpty()).map(p -> figure(m, p)).toList(),
+        OutfitRows.of(m),
         readings(m),
         InstrumentRow.all(m));
   }
@@ -133,6 +137,7 @@ public record EvidencePart(
                 said.add(
                     m.words()
                         .say("reading.named", m.numberName(name), m.phrases().evidence(values))));
+    ReadingWords.taken(m, result).ifPresent(said::add);
     return m.phrases().series(said);
   }
 

@@ -108,7 +108,7 @@ final class Evidenced {
     var probability = m.phrases().chance(comparison.conformity());
     var word = comparison.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
     var said = m.words().say("conformity." + word, probability);
-    return comparison.verdict().isConditional() ? said + " " + flips(word) : said;
+    return comparison.verdict().isConditional() ? (said + " " + flips(word)).strip() : said;
   }
 
   /** What the index would be on the other side of the limit. */
@@ -123,13 +123,10 @@ final class Evidenced {
 
   private Optional<String> flip(
       EngineGrade.SubsystemGrade graded, EngineGrade.Flip flip, String key) {
-    return flip.result().equals(finding)
-        ? Optional.of(
-            m.words()
-                .say(
-                    key,
-                    SubsystemRow.name(m, graded.subsystem()),
-                    m.phrases().indexInSentence(graded.grade(), flip.high())))
+    var now = m.phrases().indexInSentence(graded.grade(), graded.grade().high());
+    var then = m.phrases().indexInSentence(graded.grade(), flip.high());
+    return flip.result().equals(finding) && !then.equals(now)
+        ? Optional.of(m.words().say(key, SubsystemRow.name(m, graded.subsystem()), then))
         : Optional.empty();
   }
 
@@ -156,7 +153,7 @@ final class Evidenced {
   /** A cause is told in full with the gravest of its findings; the others refer to it. */
   private void causes() {
     m.assessment().causes().stream()
-        .filter(c -> c.from().contains(finding))
+        .filter(c -> c.explains(finding))
         .map(c -> Row.of(m.words().say(c.settled() ? "row.cause" : "row.question"), told(c)))
         .distinct()
         .forEach(rows::add);
@@ -164,7 +161,7 @@ final class Evidenced {
 
   private String told(Cause cause) {
     var gravest =
-        m.assessment().findings().stream().filter(cause.from()::contains).findFirst().orElseThrow();
+        m.assessment().findings().stream().filter(cause::explains).findFirst().orElseThrow();
     return finding.equals(gravest)
         ? cause(m, cause)
         : m.words().say("cause.see", cause.pattern().cause(), Reference.to(m, gravest).number());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
+import org.seafettle.assessment.Task;
 import org.seafettle.catalogue.Action;
 import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.FindingClass;
@@ -33,8 +34,8 @@ public record FindingPart(
     List<PhotoPart> photos,
     boolean whole) {
 
-  /** What takes up more than about a third of a page could leave as much of the last one empty. */
-  private static final int MOST_LETTERS = 1000;
+  /** What takes up more than about half a page could leave as much of the last one empty. */
+  private static final int MOST_LETTERS = 2000;
 
   /** As many letters take up the room of a drawing, and of a line that is begun. */
   private static final int OF_DRAWING = 350;
@@ -159,7 +160,7 @@ public record FindingPart(
       return new ActionPart(
           List.of(Row.of(m.words().say("row.done"), PlanPart.what(finding))), List.of());
     }
-    var action = seen.outcome().advice().orElseThrow().action();
+    var action = seen.outcome().advice().orElseThrow().action().on(m.survey(), finding.component());
     var rows = new ArrayList<Row>();
     var stop = seen.stop().map(s -> m.words().of("order-sentence", s)).orElse("");
     rows.add(new Row(m.words().say("row.do"), stop, action.does()));
@@ -172,7 +173,19 @@ public record FindingPart(
     var who = Phrases.capital(TaskRow.who(m, action));
     var by = seen.by().map(when -> m.by(when, seen.found())).orElse("");
     return m.taskFor(finding)
-        .map(t -> m.words().say("who-when-gain", who, by, m.number(t) + "", TaskRow.gain(m, t)))
+        .map(task -> whoAndWhen(m, who, task))
         .orElseGet(() -> m.words().say("who-and-when", who, by));
+  }
+
+  /** One action is due once, however many findings it settles. */
+  private static String whoAndWhen(Manuscript m, String who, Task task) {
+    var gain = TaskRow.gain(m, task);
+    return m.words()
+        .say(
+            gain.isEmpty() ? "who-when-action" : "who-when-gain",
+            who,
+            m.by(task.by(), task.gravest()),
+            Integer.toString(m.number(task)),
+            gain);
   }
 }

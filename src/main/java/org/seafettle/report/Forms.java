@@ -99,6 +99,13 @@ public sealed class Forms permits Phrases {
             items.get(items.size() - 1));
   }
 
+  /** All of them; where one has a comma or an "and" within, they are kept well apart. */
+  String listApart(List<String> items) {
+    var and = words.say("list.last", "", "").strip();
+    boolean joined = items.stream().anyMatch(i -> i.contains(",") || i.contains(" " + and + " "));
+    return joined ? series(items) : list(items);
+  }
+
   /** Things of which one is enough; things that have commas within are kept well apart. */
   String oneOf(List<String> items) {
     if (items.size() < 2) {

@@ -45,7 +45,7 @@ public record Frame(
     var boat = m.survey().boat().name();
     return new Frame(
         words.locale().toLanguageTag(),
-        words.say("frame.title", boat, words.of("subtitle", occasion.purpose())),
+        words.say("frame.title", boat, m.subject()),
         words.say("frame.number", occasion.id(), m.phrases().date(occasion.date())),
         words.say("frame.subject", boat, purpose),
         options.paper().word(),

@@ -34,15 +34,20 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
     return assessment.plan().tasks().indexOf(task) + 1;
   }
 
-  /** By when; who is afloat is not told to do something before launching. */
+  /** What the report is about: the engine or the engines, and why they were looked at. */
+  String subject() {
+    return words()
+        .count("subtitle." + survey().occasion().purpose().word(), survey().engines().size());
+  }
+
+  /** By when; who is afloat, or may be, is not told only to do something before launching. */
   String by(Deadline by, FindingClass of) {
-    boolean afloat = survey().occasion().conditions().afloat().orElse(false);
-    if (by != Deadline.BEFORE_LAUNCHING || !afloat) {
+    var afloat = survey().occasion().conditions().afloat();
+    if (by != Deadline.BEFORE_LAUNCHING || afloat.filter(is -> !is).isPresent()) {
       return words().of("by", by);
     }
-    return of.atLeast(FindingClass.BEFORE_USE)
-        ? words().say("by-hauling-out")
-        : words().say("by-next-ashore");
+    var when = of.atLeast(FindingClass.BEFORE_USE) ? "by-hauling-out" : "by-next-ashore";
+    return afloat.isPresent() ? words().say(when) : words().say(when + "-or-launching");
   }
 
   Optional<Task> taskFor(Result finding) {

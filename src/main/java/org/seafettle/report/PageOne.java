@@ -20,6 +20,7 @@ import org.seafettle.survey.Person;
  * @param engines the engines
  * @param shared the subsystems that count for every engine; empty with one engine
  * @param before what has to be done before use
+ * @param stops whether something of it is a stop
  * @param facts who, what, where, when
  * @param notSeen the most telling of what was not seen; empty where all was seen
  */
@@ -30,6 +31,7 @@ public record PageOne(
     List<EnginePart> engines,
     List<SubsystemRow> shared,
     List<TaskRow> before,
+    boolean stops,
     List<Row> facts,
     String notSeen) {
 
@@ -54,6 +56,7 @@ public record PageOne(
             .filter(TaskRow::critical)
             .map(t -> TaskRow.of(m, t))
             .toList(),
+        !m.assessment().verdict().stops().isEmpty(),
         facts(m),
         notSeen(m));
   }
@@ -74,7 +77,7 @@ public record PageOne(
     var boat = m.survey().boat();
     var words = m.words();
     return Stream.of(
-            Optional.of(words.of("subtitle", m.survey().occasion().purpose())),
+            Optional.of(m.subject()),
             boat.length().map(m.phrases()::quantity),
             boat.built().isPresent()
                 ? Optional.of(words.say("boat.built", boat.built().getAsInt() + ""))
@@ -142,7 +145,7 @@ public record PageOne(
             Optional.of(occasion.place()),
             Optional.of(afloat(words, conditions)),
             conditions.air().map(a -> words.say("fact.air", m.phrases().quantity(a))),
-            Optional.of(cold(words, conditions)))
+            Optional.of(cold(m, conditions)))
         .flatMap(Optional::stream)
         .collect(Collectors.joining(words.say("list.between")));
   }
@@ -154,11 +157,16 @@ public record PageOne(
         .orElseGet(() -> words.say("fact.afloat-unknown"));
   }
 
-  private static String cold(Words words, Conditions conditions) {
+  private static String cold(Manuscript m, Conditions conditions) {
+    int engines = m.survey().engines().size();
     return conditions
         .enginesCold()
-        .map(cold -> words.say(cold ? "fact.cold" : "fact.warm"))
-        .orElseGet(() -> words.say("fact.cold-unknown"));
+        .map(
+            cold ->
+                cold
+                    ? m.words().count("fact.cold", engines)
+                    : m.words().count("fact.warm", engines))
+        .orElseGet(() -> m.words().count("fact.cold-unknown", engines));
   }
 
   private static String instruments(Manuscript m, Conditions conditions) {

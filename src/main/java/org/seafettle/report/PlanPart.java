@@ -22,10 +22,12 @@ import org.seafettle.survey.Prices;
  *
  * @param groups what is to be done, by class, gravest first
  * @param priced whether any of it has a price
+ * @param gains whether any of it raises an index by itself
  * @param total what all of it costs together; empty without prices, or where one class says it
  * @param done what was put right on the spot
  */
-public record PlanPart(List<Group> groups, boolean priced, String total, List<Done> done) {
+public record PlanPart(
+    List<Group> groups, boolean priced, boolean gains, String total, List<Done> done) {
 
   public PlanPart {
     groups = List.copyOf(groups);
@@ -85,7 +87,11 @@ public record PlanPart(List<Group> groups, boolean priced, String total, List<Do
             .map(tasks -> group(m, tasks))
             .toList();
     return new PlanPart(
-        groups, priced(plan), groups.size() > 1 ? total(m, "cost.all", plan.tasks()) : "", done(m));
+        groups,
+        priced(plan),
+        groups.stream().flatMap(g -> g.tasks().stream()).anyMatch(t -> !t.gain().isEmpty()),
+        groups.size() > 1 ? total(m, "cost.all", plan.tasks()) : "",
+        done(m));
   }
 
   private static boolean priced(Assessment.Plan plan) {

@@ -12,10 +12,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Measured;
 import org.seafettle.assessment.Result;
+import org.seafettle.catalogue.Condition;
 import org.seafettle.catalogue.Interval;
 import org.seafettle.catalogue.Measure;
 import org.seafettle.quantity.MeasuredUnit;
 import org.seafettle.quantity.Quantity;
+import org.seafettle.survey.Evidence;
 
 /** A reading and its limits in words. */
 final class ReadingWords {
@@ -24,9 +26,11 @@ final class ReadingWords {
   private final Measured measured;
   private final Measure measure;
   private final List<Stretch> stretches;
+  private final Result result;
 
   ReadingWords(Manuscript m, Result result, Measured measured) {
     this.m = m;
+    this.result = result;
     this.measured = measured;
     this.measure = measured.measure();
     this.stretches = Stretch.of(m, result, measure);
@@ -127,6 +131,11 @@ final class ReadingWords {
     if (isInterval()) {
       return m.words().say("interval.used", value(), used());
     }
+    return m.words().say("sentence", m.phrases().series(said()));
+  }
+
+  /** What was read, name by name, and under what conditions. */
+  private List<String> said() {
     var beside =
         measure.shown().stream()
             .filter(s -> !s.name().equals(measure.name()) || measure.shown().size() > 1)
@@ -144,7 +153,21 @@ final class ReadingWords {
         (name, values) ->
             said.add(
                 m.words().say("reading.named", m.numberName(name), m.phrases().evidence(values))));
-    return m.words().say("sentence", m.phrases().series(said));
+    taken(m, result).ifPresent(said::add);
+    return said;
+  }
+
+  /** Under what conditions it was read, where the check asks for some and the survey tells them. */
+  static Optional<String> taken(Manuscript m, Result result) {
+    var met = result.finding().map(f -> f.evidence().conditions()).orElse(List.of());
+    var said =
+        result.check().criterion().readings().stream()
+            .flatMap(reading -> reading.condition().stream())
+            .filter(condition -> met.contains(condition.word()))
+            .map(Condition::says)
+            .distinct()
+            .toList();
+    return said.isEmpty() ? Optional.empty() : Optional.of(m.phrases().series(said));
   }
 
   /** Whether there is more than one answer. */
@@ -158,6 +181,22 @@ final class ReadingWords {
 
   /** How much of an interval is over: {@code 14 of 12 months, 72 of 100 hours}. */
   String used() {
+    var share = shareUsed();
+    return result
+        .finding()
+        .flatMap(f -> f.evidence().last())
+        .map(last -> m.words().say("interval.last", share, lastDone(last)))
+        .orElse(share);
+  }
+
+  private String lastDone(Evidence.LastDone last) {
+    var day = m.phrases().date(last.date());
+    return last.at()
+        .map(hours -> m.words().say("interval.last-at", day, m.phrases().quantity(hours)))
+        .orElse(day);
+  }
+
+  private String shareUsed() {
     return List.of("months", "hours").stream()
         .flatMap(
             of ->
@@ -191,6 +230,11 @@ final class ReadingWords {
     return stretches.get(i).found() && (before || after);
   }
 
+  /** On a limit the milder side holds. */
+  private boolean isMilder(int i, int other) {
+    return stretches.get(i).judged().compareTo(stretches.get(other).judged()) < 0;
+  }
+
   private String said(int i) {
     var s = stretches.get(i);
     var judged = m.words().of("class", s.judged());
@@ -198,11 +242,15 @@ final class ReadingWords {
       return judged;
     }
     if (s.from().isEmpty()) {
-      return m.words().say("limit.below", told(s.to().orElseThrow()), judged);
+      var key = isMilder(i, i + 1) ? "limit.to" : "limit.below";
+      return m.words().say(key, told(s.to().orElseThrow()), judged);
     }
-    return s.to()
-        .map(to -> m.words().say("limit.between", told(s.from().orElseThrow()), told(to), judged))
-        .orElseGet(() -> m.words().say("limit.above", told(s.from().orElseThrow()), judged));
+    if (s.to().isEmpty()) {
+      var key = isMilder(i, i - 1) ? "limit.from" : "limit.above";
+      return m.words().say(key, told(s.from().orElseThrow()), judged);
+    }
+    return m.words()
+        .say("limit.between", told(s.from().orElseThrow()), told(s.to().orElseThrow()), judged);
   }
 
   Measured measured() {

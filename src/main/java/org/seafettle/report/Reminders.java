@@ -72,7 +72,7 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
     if (due.isLook()) {
       text.addAll(due.result().check().guidance().how());
     } else {
-      action(due.result()).ifPresent(a -> advice(m, a, text));
+      action(m, due.result()).ifPresent(a -> advice(m, a, text));
     }
     var boat = m.survey().boat().name();
     var title =
@@ -114,11 +114,12 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
   }
 
   /** What is to be done when nothing was done in time. */
-  private static Optional<Action> action(Result result) {
+  private static Optional<Action> action(Manuscript m, Result result) {
     return result.check().outcomes().stream()
         .max(Comparator.comparing(Outcome::findingClass))
         .flatMap(Outcome::advice)
-        .map(Outcome.Advice::action);
+        .map(Outcome.Advice::action)
+        .map(action -> action.on(m.survey(), result.component()));
   }
 
   private static Optional<Reminder> task(Manuscript m, Task task) {

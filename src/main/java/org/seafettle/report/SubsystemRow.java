@@ -26,7 +26,7 @@ public record SubsystemRow(
 
   static SubsystemRow of(Manuscript m, SubsystemGrade graded) {
     var grade = graded.grade();
-    var name = Phrases.capital(m.words().of("subsystem", graded.subsystem()));
+    var name = Phrases.capital(name(m, graded.subsystem()));
     return new SubsystemRow(
         name,
         Integer.toString(grade.printed()),
@@ -38,7 +38,10 @@ public record SubsystemRow(
   }
 
   static String name(Manuscript m, Subsystem subsystem) {
-    return m.words().of("subsystem", subsystem);
+    boolean inboard = m.survey().engines().stream().noneMatch(e -> e.type().isOutboard());
+    return subsystem == Subsystem.POWERHEAD && inboard
+        ? m.words().say("subsystem.powerhead-inboard")
+        : m.words().of("subsystem", subsystem);
   }
 
   private static String says(Manuscript m, String name, Grade grade) {

@@ -14,9 +14,10 @@ import org.seafettle.catalogue.FindingClass;
  * @param number its place in the plan
  * @param on what it is done on
  * @param does what to do
+ * @param first the first of it, where it is long
  * @param who may do it
  * @param by when
- * @param gain what it does to the index; empty where it does nothing alone
+ * @param gain what it does to the index; empty where it does nothing by itself
  * @param cost what it costs
  * @param findings those it settles
  */
@@ -24,11 +25,17 @@ public record TaskRow(
     String number,
     String on,
     String does,
+    String first,
     String who,
     String by,
     String gain,
     Cost cost,
     List<Reference> findings) {
+
+  /** Two lines. */
+  private static final int GLANCE = 130;
+
+  private static final String NEXT = ". ";
 
   public TaskRow {
     findings = List.copyOf(findings);
@@ -47,6 +54,7 @@ public record TaskRow(
         Integer.toString(m.number(task)),
         Phrases.capital(m.phrases().title(task.component())),
         task.action().does(),
+        first(task.action().does()),
         who(m, task.action()),
         by(m, task),
         gain(m, task),
@@ -55,6 +63,13 @@ public record TaskRow(
             .sorted(Comparator.comparingInt((Result r) -> r.number().orElseThrow()))
             .map(r -> Reference.to(m, r))
             .toList());
+  }
+
+  /** As many sentences as are told at a glance, but one in any case. */
+  private static String first(String does) {
+    int within = does.lastIndexOf(NEXT, GLANCE);
+    int end = within < 0 ? does.indexOf(NEXT) : within;
+    return does.length() <= GLANCE || end < 0 ? does : does.substring(0, end + 1);
   }
 
   static boolean critical(Task task) {
@@ -78,9 +93,8 @@ public record TaskRow(
     var gain = task.gain();
     var from = Phrases.index(gain.from());
     var to = Phrases.index(gain.to());
-    boolean seen = gain.points() > 0 && !from.equals(to);
-    return m.words()
-        .say(seen ? "gain" : "gain.none", SubsystemRow.name(m, gain.subsystem()), from, to);
+    boolean shows = gain.points() > 0 && !from.equals(to);
+    return shows ? m.words().say("gain", SubsystemRow.name(m, gain.subsystem()), from, to) : "";
   }
 
   private static Cost cost(Manuscript m, Task task) {

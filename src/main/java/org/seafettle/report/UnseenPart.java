@@ -16,10 +16,13 @@ import org.seafettle.catalogue.Subsystem;
  * What was not seen.
  *
  * @param looks the expected checks that were not seen in full, the most telling first
+ * @param why the reason that all of them have; empty where they differ
+ * @param raises whether any of them raises an index by itself
  * @param notAboard what does not exist on this boat, with the surveyor's reason
  * @param furtherTests what could be tested besides, by subsystem
  */
-public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furtherTests) {
+public record UnseenPart(
+    List<Look> looks, String why, boolean raises, List<Row> notAboard, List<Row> furtherTests) {
 
   private static final int MOST_NAMED = 8;
 
@@ -36,12 +39,20 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
    * @param check what and where
    * @param why it was not seen
    * @param hides what it could hide
-   * @param raises by how much a look in which all is well would raise the index at worst
+   * @param raises by how much a look in which all is well would raise the index at worst; empty
+   *     where it does not by itself
    */
   public record Look(String number, String check, String why, String hides, String raises) {}
 
   static UnseenPart of(Manuscript m) {
-    return new UnseenPart(looks(m), notAboard(m), furtherTests(m));
+    var looks = looks(m);
+    var reasons = looks.stream().map(Look::why).distinct().toList();
+    return new UnseenPart(
+        looks,
+        reasons.size() == 1 ? reasons.get(0) : "",
+        looks.stream().anyMatch(look -> !look.raises().isEmpty()),
+        notAboard(m),
+        furtherTests(m));
   }
 
   /** What one look is like the other, such as the same check on two engines. */
@@ -87,7 +98,7 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
   private static String raises(Manuscript m, NextLook look) {
     int points = (int) Math.floor(look.raisesLowBy());
     return points < 1
-        ? m.words().say("unseen.raises-nothing")
+        ? ""
         : m.words()
             .say("unseen.raises", SubsystemRow.name(m, look.subsystem()), Integer.toString(points));
   }
@@ -122,11 +133,11 @@ public record UnseenPart(List<Look> looks, List<Row> notAboard, List<Row> furthe
                 checks.stream()
                     .sorted(Comparator.comparing(UnseenPart::gravest).reversed())
                     .limit(MOST_NAMED)
-                    .map(c -> c.guidance().title())
+                    .map(c -> m.phrases().within(c.guidance().title()))
                     .toList());
     int more = checks.size() - MOST_NAMED;
     var said = more > 0 ? m.words().count("further.more", more, named) : named;
-    return m.words().say("sentence", said);
+    return Phrases.capital(m.words().say("sentence", said));
   }
 
   private static FindingClass gravest(Check check) {

@@ -66,7 +66,7 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
   }
 
   private static String stop(Manuscript m, Order order, List<String> reasons) {
-    var why = m.phrases().list(reasons.stream().distinct().toList());
+    var why = m.phrases().listApart(reasons.stream().distinct().toList());
     boolean engine = order.on().kind() == Component.Kind.ENGINE;
     boolean asOfEngine =
         EnumSet.of(StopOrder.DO_NOT_START, StopOrder.DO_NOT_CRANK, StopOrder.DO_NOT_SWITCH_ON)
@@ -107,13 +107,27 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
   private static String unseen(Manuscript m) {
     var open = m.assessment().open();
     int expected = (int) m.assessment().results().stream().filter(Result::expected).count();
-    var worst =
-        open.stream()
-            .map(Result::worst)
-            .max(Comparator.comparing(o -> o.findingClass()))
-            .map(o -> hides(m, o));
-    return worst
-        .map(w -> m.words().count("unseen.summary", open.size(), expected + "", w))
+    return open.stream()
+        .map(Result::worst)
+        .max(
+            Comparator.comparing(Outcome::findingClass)
+                .thenComparing(o -> !isFound(m, o))
+                .thenComparing(o -> StopOrder.place(o.stop()), Comparator.reverseOrder()))
+        .map(
+            w ->
+                m.words()
+                    .count(
+                        "unseen.summary",
+                        open.size(),
+                        expected + "",
+                        m.words().of("class", w.findingClass()),
+                        w.saying().brief()))
         .orElse("");
+  }
+
+  /** Whether the same was found already, so that naming it as hidden would tell nothing. */
+  private static boolean isFound(Manuscript m, Outcome outcome) {
+    return m.assessment().findings().stream()
+        .anyMatch(f -> Manuscript.outcome(f).saying().brief().equals(outcome.saying().brief()));
   }
 }

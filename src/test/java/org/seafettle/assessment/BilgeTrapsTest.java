@@ -62,7 +62,7 @@ class BilgeTrapsTest {
   @Test
   void a_dirty_bilge_hangs_the_switch_and_then_the_engine_does_not_start() {
     assertThat(guidance("bilge-cleanliness"))
-        .contains("hangs the pump's switch")
+        .contains("hangs the pump’s switch")
         .contains("burns out or flattens the battery")
         .contains("the engine does not start");
     var slime = outcome(OUTBOARD.say("bilge-cleanliness", "slime-on-the-float"));
@@ -72,8 +72,8 @@ class BilgeTrapsTest {
   @Test
   void a_bilge_is_cleaned_with_something_biodegradable_and_nothing_oily_goes_overboard() {
     var clean = outcome(OUTBOARD.say("bilge-cleanliness", "dirt")).advice().orElseThrow().action();
-    assertThat(clean.does()).contains("biodegradable").contains("land it");
-    assertThat(clean.cautions()).anyMatch(c -> c.text().contains("may not go overboard"));
+    assertThat(clean.does()).contains("biodegradable").contains("bring them ashore");
+    assertThat(clean.cautions()).anyMatch(c -> c.text().contains("must not go overboard"));
   }
 
   @Test

@@ -23,7 +23,7 @@ class CoolingTrapsTest {
   @Test
   void no_engine_is_judged_by_the_temperature_of_its_telltale() {
     assertThat(check("telltale").criterion().readings()).isEmpty();
-    assertThat(guidance("running-temperature")).contains("telltale's water tells nothing");
+    assertThat(guidance("running-temperature")).contains("telltale’s water tells nothing");
   }
 
   @Test

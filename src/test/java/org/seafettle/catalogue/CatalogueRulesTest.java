@@ -89,7 +89,8 @@ class CatalogueRulesTest {
   }
 
   private static Pattern pattern(List<Pattern.Need> needs) {
-    return new Pattern("fuel-in-oil", Scope.ANY, needs, "", "", "", "", Optional.empty());
+    return new Pattern(
+        "fuel-in-oil", Scope.ANY, needs, "", "", "", "", Set.of(), false, Optional.empty());
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Result;
 import org.seafettle.cli.Pipe;
 import org.seafettle.html.Templates;
@@ -20,6 +21,7 @@ import org.seafettle.json.CatalogueReader;
 import org.seafettle.pdf.Printed;
 import org.seafettle.pdf.Validation;
 import org.seafettle.report.Options;
+import org.seafettle.survey.Survey;
 
 /** Every check with the gravest that its cases find, on every kind of engine, down to the paper. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -52,16 +54,19 @@ class EveryCheckPrintedTest {
     keep(boat, pdf);
     try (var printed = new Printed(pdf)) {
       var text = plain(String.join(" ", printed.readAloud()));
-      assertThat(text)
-          .contains(boat.findings().stream().flatMap(EveryCheckPrintedTest::told).toList());
+      assertThat(text).contains(told(boat.judged()).toList());
     }
     assertThat(Validation.faults(pdf)).isEmpty();
   }
 
   /** What has to be on paper of a finding, all of it as the catalogue says it. */
-  private static Stream<String> told(Result finding) {
+  private static Stream<String> told(Assessment judged) {
+    return judged.findings().stream().flatMap(finding -> told(judged.survey(), finding));
+  }
+
+  private static Stream<String> told(Survey survey, Result finding) {
     var outcome = finding.seen().orElseThrow().outcome();
-    var action = outcome.advice().orElseThrow().action();
+    var action = outcome.advice().orElseThrow().action().on(survey, finding.component());
     return Stream.concat(
             Stream.of(outcome.saying().observed(), outcome.saying().brief(), action.does()),
             action.cautions().stream().map(Caution::text))

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.seafettle.assessment.Assessment;
 import org.seafettle.assessment.Assessor;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
@@ -84,7 +85,7 @@ final class GraveBoat {
     }
     CatalogueCase.lay(more, given.facts());
     var all = Stream.concat(cases.stream(), Stream.of(given)).toList();
-    if (!findings(document(more, all)).map(found -> tells(found, all)).orElse(false)) {
+    if (!judged(document(more, all)).map(a -> tells(a.findings(), all)).orElse(false)) {
       return false;
     }
     facts = more;
@@ -114,10 +115,10 @@ final class GraveBoat {
                         r -> r.check().equals(c.check()) && r.component().id().equals(c.on())));
   }
 
-  private Optional<List<Result>> findings(String document) {
+  private Optional<Assessment> judged(String document) {
     try {
       var survey = SurveyReader.bind(document, catalogue);
-      return Optional.of(new Assessor(catalogue).assess(survey, List.of()).findings());
+      return Optional.of(new Assessor(catalogue).assess(survey, List.of()));
     } catch (Refused refused) {
       return Optional.empty();
     }
@@ -140,9 +141,9 @@ final class GraveBoat {
     return document(facts, cases);
   }
 
-  /** What is wrong with her, as an assessment finds it. */
-  List<Result> findings() {
-    return findings(document()).orElseThrow();
+  /** What an assessment finds. */
+  Assessment judged() {
+    return judged(document()).orElseThrow();
   }
 
   /** The checks that were made on her. */

@@ -159,8 +159,7 @@ class CommandLineTest {
     Files.writeString(
         own.resolve("words-en.properties"),
         Files.readString(Path.of("templates/words-en.properties"))
-            .replaceAll(
-                "(?m)^subtitle\\.pre-purchase=.*$", "subtitle.pre-purchase=Our own heading"));
+            .replaceAll("(?m)^(subtitle\\.pre-purchase\\..*)=.*$", "$1=Our own heading"));
     var run =
         Run.of(
             "report",

@@ -22,6 +22,7 @@ import org.seafettle.catalogue.Source;
 import org.seafettle.catalogue.StopOrder;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.catalogue.Who;
+import org.seafettle.survey.Chemistry;
 import org.seafettle.survey.Component;
 import org.seafettle.survey.EngineType;
 import org.seafettle.survey.Fuel;
@@ -59,7 +60,7 @@ class WordsInUseTest {
           Map.entry("rank", List.of(Source.Rank.values())),
           Map.entry("status", List.of(Followed.Status.values())),
           Map.entry("purpose", List.of(Purpose.values())),
-          Map.entry("subtitle", List.of(Purpose.values())),
+          Map.entry("chemistry", List.of(Chemistry.values())),
           Map.entry("boat.water", List.of(Water.values())),
           Map.entry("reason", List.of(Reason.Kind.values())),
           Map.entry("the", List.of(Component.Kind.values())),
@@ -81,6 +82,25 @@ class WordsInUseTest {
           "stop.do-not-start.elsewhere",
           "stop.do-not-crank.elsewhere",
           "stop.do-not-switch-on.elsewhere",
+          // Manuscript: what a report is about, and by when who is afloat, or may be, has it done
+          "subtitle.pre-purchase.one",
+          "subtitle.pre-purchase.other",
+          "subtitle.season-end.one",
+          "subtitle.season-end.other",
+          "subtitle.yearly-record.one",
+          "subtitle.yearly-record.other",
+          "by-hauling-out",
+          "by-hauling-out-or-launching",
+          "by-next-ashore",
+          "by-next-ashore-or-launching",
+          // ReadingWords: on which side of the last limit the milder class lies
+          "limit.below",
+          "limit.to",
+          "limit.above",
+          "limit.from",
+          // FindingPart: an action that raises an index by itself, or does not
+          "who-when-action",
+          "who-when-gain",
           // Evidenced: the words of ILAC-G8
           "conformity.pass",
           "conformity.fail",

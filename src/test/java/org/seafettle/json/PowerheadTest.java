@@ -66,6 +66,8 @@ class PowerheadTest {
                 p.reasoning(),
                 p.confirms(),
                 p.rulesOut(),
+                p.explains(),
+                p.onlySettled(),
                 p.raise()));
       }
     }
@@ -189,7 +191,7 @@ class PowerheadTest {
 
   @Test
   void once_opened_it_is_asked_for_what_would_settle_a_pattern() {
-    var causes = assess(OVERHEATED, finding("steering", "smooth")).causes();
+    var causes = assess(compression("[\"180 psi\", \"150 psi\"]")).causes();
     assertThat(causes)
         .filteredOn(c -> c.pattern().id().equals("gasket-or-rings-after-heat"))
         .singleElement()

@@ -125,22 +125,23 @@ class FindingsInWordsTest {
   void what_was_looked_at_is_not_told_as_unseen_beside_a_possible_cause() {
     var finding =
         report(
-                "{\"check\": \"oil-leak\", \"on\": \"port\", \"is\": \"runs\"}",
-                read("oil-level", "port", "\"position\": 1.08"))
+                "{\"check\": \"oil-filter-metal\", \"on\": \"port\", \"is\": \"flakes\"}",
+                read("copper-in-oil", "port", "\"content\": \"1 mg/kg\", \"oil-hours\": \"100 h\""))
             .findings()
             .stream()
-            .filter(f -> f.heading().title().contains("oil running"))
+            .filter(f -> f.heading().title().contains("flakes in the oil filter"))
             .findFirst()
             .orElseThrow();
     assertThat(finding.causes())
-        .extracting(Row::text)
-        .filteredOn(t -> t.contains("The oil leaks out"))
+        .extracting(row -> row.text().replace('\u00a0', ' '))
+        .filteredOn(t -> t.contains("Bearings are coming apart"))
         .singleElement()
         .satisfies(
             t ->
                 assertThat(t)
-                    .contains("not looked at: change of the oil level since the last look.")
-                    .doesNotContain("engine oil level"));
+                    .contains(
+                        "none of these was looked at: oil pressure at warm idle; or lead in the oil, by laboratory.")
+                    .doesNotContain("copper"));
   }
 
   private static final String MILKY =
@@ -190,7 +191,7 @@ class FindingsInWordsTest {
   void the_limit_that_decided_is_told_also_where_what_lies_beyond_is_of_the_same_class() {
     var crimp = report(read("crimp-pull", "boat", "\"share\": \"0.5\"")).findings().get(0);
     assertThat(row(crimp, "limit"))
-        .startsWith("up to 0.8: in time (this reading); 0.8 to 1: in time; above 1: in order.");
+        .startsWith("below 0.8: in time (this reading); 0.8 to 1: in time; 1 and above: in order.");
     assertThat(crimp.drawing().scale().orElseThrow().ticks())
         .extracting(Scale.Tick::label)
         .containsExactly("0.8", "1");
@@ -231,8 +232,9 @@ class FindingsInWordsTest {
     var report = report(last);
     assertThat(report.annexe().evidence().readings())
         .extracting(EvidencePart.Reading::values)
-        .containsExactly("72 months of 24");
-    assertThat(caption(last)).isEqualTo("300 % of the interval: 72 months of 24.");
+        .containsExactly("72 months of 24; last done 17\u00a0October\u00a02020");
+    assertThat(caption(last))
+        .isEqualTo("300 % of the interval: 72 months of 24; last done 17 October 2020.");
   }
 
   @Test
@@ -261,7 +263,7 @@ class FindingsInWordsTest {
     var stiff = is("seacocks", "stiff");
     assertThat(heading("inboard-gasoline", false, seized)).endsWith("before launching");
     assertThat(heading("inboard-gasoline", true, seized))
-        .endsWith("hauled out for it, before she is left afloat");
+        .endsWith("with the boat hauled out, before she is left afloat");
     assertThat(heading("inboard-gasoline", true, stiff)).endsWith("when she is next ashore");
   }
 
@@ -279,10 +281,11 @@ class FindingsInWordsTest {
                     .get(0),
                 "law"))
         .isEqualTo(
-            "On a boat to which that law applies this may be required; the text of the law was not"
+            "On a boat to which that law applies it may require this to be in order; the text of the law was not"
                 + " read.");
     assertThat(row(report(is("fire-extinguishers", "too-few")).findings().get(0), "law"))
-        .isEqualTo("The source is a law: on a boat that it covers this is required.");
+        .isEqualTo(
+            "The source is a law: on a boat that it covers, it requires this to be in order.");
   }
 
   @Test

@@ -81,7 +81,7 @@ class ReportTest {
     var survey = SedgeWarbler.survey(text -> text.replace("\"findings\": [", more.strip()));
     var assessment = new Assessor(SedgeWarbler.CATALOGUE).assess(survey, List.of());
     var report = report(assessment, Options.USUAL);
-    assertThat(finding(report, "Port engine: far too much copper in the oil").drawing().caption())
+    assertThat(finding(report, "Port engine: very much copper in the oil").drawing().caption())
         .isEqualTo("Content: 105\u00a0mg/kg.");
     assertThat(finding(report, "Port engine: one cylinder that leaks far more").drawing().caption())
         .startsWith("Difference in leakage: 20\u00a0%; leakage: 25\u00a0% / 5\u00a0%");
