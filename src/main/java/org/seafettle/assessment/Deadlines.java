@@ -35,7 +35,8 @@ final class Deadlines {
       case BEFORE_LAUNCHING, BEFORE_NEXT_USE -> eveOfSeason().filter(day -> laidUp());
       case WITHIN_TEN_HOURS -> tenHours(on);
       case NEXT_SERVICE -> nextService(on);
-      case BEFORE_NEXT_START,
+      case BEFORE_PURCHASE,
+          BEFORE_NEXT_START,
           BEFORE_SWITCHING_ON,
           BEFORE_PLUGGING_IN,
           BEFORE_CHARGING,

@@ -14,6 +14,8 @@ public enum Deadline implements Word {
   BEFORE_LEAVING_HER_AFLOAT,
   BEFORE_FROST,
   BEFORE_NEXT_USE,
+  /** In a survey before a purchase; in any other as convenient. */
+  BEFORE_PURCHASE,
   WITHIN_TEN_HOURS,
   BEFORE_NEXT_SEASON,
   NEXT_SERVICE,

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 
 /**
  * Where a line may end: as usual, yet neither between a number and its unit nor within either, nor
- * within the number of a document. The text itself stays as it is, so that it is found when
- * searched for.
+ * within the number of a document, nor after an apostrophe. The text itself stays as it is, so that
+ * it is found when searched for.
  */
 final class LineEnds implements FSTextBreaker {
 
@@ -45,7 +45,7 @@ final class LineEnds implements FSTextBreaker {
     char last = text.charAt(at - 1);
     char next = text.charAt(at);
     return switch (last) {
-      case '°' -> Character.isLetter(next);
+      case '°', '’' -> Character.isLetter(next);
       case '.', ',' -> Character.isDigit(next) && Character.isDigit(text.charAt(at - 2));
       case '-' -> Character.isDigit(next) && isNumberOrSeries(text.charAt(at - 2));
       case ' ' -> isBeforeUnit(at) || text.charAt(at - 2) == '±';

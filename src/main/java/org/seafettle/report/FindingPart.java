@@ -35,9 +35,11 @@ public record FindingPart(
     boolean whole) {
 
   /** What takes up more than about half a page could leave as much of the last one empty. */
-  private static final int MOST_LETTERS = 2000;
+  private static final int MOST_LETTERS = 2300;
 
-  /** As many letters take up the room of a drawing, and of a line that is begun. */
+  /** As many letters take up the room of a photograph, of a drawing, of a line that is begun. */
+  private static final int OF_PHOTOGRAPH = 600;
+
   private static final int OF_DRAWING = 350;
 
   private static final int OF_LINE = 45;
@@ -113,9 +115,9 @@ public record FindingPart(
         causes,
         action,
         m.photographs().of(ids, Phrases.capital(m.headline(finding))),
-        ids.isEmpty()
-            && letters(drawing, List.of(found, judged, causes, action.rows()), action.cautions())
-                < MOST_LETTERS);
+        ids.size() * OF_PHOTOGRAPH
+                + letters(drawing, List.of(found, judged, causes, action.rows()), action.cautions())
+            < MOST_LETTERS);
   }
 
   private static int letters(Drawing drawing, List<List<Row>> tables, List<String> cautions) {
@@ -136,22 +138,29 @@ public record FindingPart(
     return new Heading(
         reference.number(),
         reference.anchor(),
-        findingClass(m, seen),
+        findingClass(m, finding, seen),
         FollowedRow.standing(m, finding),
         critical,
         Phrases.capital(m.headline(finding)),
         Manuscript.outcome(finding).saying().means());
   }
 
-  private static String findingClass(Manuscript m, Sighting.Seen seen) {
+  /** Its class with what it forbids, or by when the action is due that settles it. */
+  private static String findingClass(Manuscript m, Result finding, Sighting.Seen seen) {
     var word = Phrases.capital(m.words().of("class", seen.found()));
     if (seen.settled()) {
       return m.words().say("class.settled", word);
     }
     return seen.stop()
         .map(s -> m.words().say("class.with", word, m.words().of("order", s)))
-        .or(() -> seen.by().map(by -> m.words().say("class.with", word, m.by(by, seen.found()))))
+        .or(() -> due(m, finding, seen).map(by -> m.words().say("class.with", word, by)))
         .orElse(word);
+  }
+
+  private static Optional<String> due(Manuscript m, Result finding, Sighting.Seen seen) {
+    return m.taskFor(finding)
+        .map(task -> m.by(task.by(), task.gravest()))
+        .or(() -> seen.by().map(by -> m.by(by, seen.found())));
   }
 
   private static ActionPart action(Manuscript m, Result finding) {
@@ -171,10 +180,9 @@ public record FindingPart(
   private static String whoAndWhen(
       Manuscript m, Result finding, Sighting.Seen seen, Action action) {
     var who = Phrases.capital(TaskRow.who(m, action));
-    var by = seen.by().map(when -> m.by(when, seen.found())).orElse("");
     return m.taskFor(finding)
         .map(task -> whoAndWhen(m, who, task))
-        .orElseGet(() -> m.words().say("who-and-when", who, by));
+        .orElseGet(() -> m.words().say("who-and-when", who, due(m, finding, seen).orElse("")));
   }
 
   /** One action is due once, however many findings it settles. */

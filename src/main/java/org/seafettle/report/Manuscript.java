@@ -16,6 +16,7 @@ import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.survey.Battery;
+import org.seafettle.survey.Purpose;
 import org.seafettle.survey.Survey;
 
 /** What all parts of a report draw from: the assessment, the phrases and the numbering. */
@@ -40,8 +41,14 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
         .count("subtitle." + survey().occasion().purpose().word(), survey().engines().size());
   }
 
-  /** By when; who is afloat, or may be, is not told only to do something before launching. */
+  /**
+   * By when; who is afloat, or may be, is not told only to do something before launching, and who
+   * buys nothing not to do it before a purchase.
+   */
   String by(Deadline by, FindingClass of) {
+    if (by == Deadline.BEFORE_PURCHASE && survey().occasion().purpose() != Purpose.PRE_PURCHASE) {
+      return words().of("by", Deadline.AS_CONVENIENT);
+    }
     var afloat = survey().occasion().conditions().afloat();
     if (by != Deadline.BEFORE_LAUNCHING || afloat.filter(is -> !is).isPresent()) {
       return words().of("by", by);

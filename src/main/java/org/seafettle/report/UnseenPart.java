@@ -16,7 +16,7 @@ import org.seafettle.catalogue.Subsystem;
  * What was not seen.
  *
  * @param looks the expected checks that were not seen in full, the most telling first
- * @param why the reason that all of them have; empty where they differ
+ * @param why the reason that all of them have, a sentence; empty where they differ
  * @param raises whether any of them raises an index by itself
  * @param notAboard what does not exist on this boat, with the surveyor's reason
  * @param furtherTests what could be tested besides, by subsystem
@@ -49,7 +49,9 @@ public record UnseenPart(
     var reasons = looks.stream().map(Look::why).distinct().toList();
     return new UnseenPart(
         looks,
-        reasons.size() == 1 ? reasons.get(0) : "",
+        reasons.size() == 1
+            ? m.words().say("unseen.why-all", m.phrases().within(reasons.get(0)))
+            : "",
         looks.stream().anyMatch(look -> !look.raises().isEmpty()),
         notAboard(m),
         furtherTests(m));

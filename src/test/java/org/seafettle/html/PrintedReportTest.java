@@ -104,7 +104,7 @@ class PrintedReportTest {
         var text = printed.text(page).replaceAll("[\\s\u00a0]+", " ");
         if (text.contains("Positive lug at the port engine")) {
           assertThat(text).contains("Port engine: a loose terminal").containsPattern(figure);
-          assertThat(text).contains("Never take a clamp off while the engine runs");
+          assertThat(text).contains("take rings and watches off, and lay no tool on it");
         }
       }
       assertThat(printed.text()).contains("Positive lug at the port engine");

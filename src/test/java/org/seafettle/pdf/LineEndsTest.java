@@ -43,6 +43,12 @@ class LineEndsTest {
   }
 
   @Test
+  void no_line_ends_after_an_apostrophe_but_after_a_quotation() {
+    assertThat(pieces("the blower’s own ‘way’ out"))
+        .containsExactly("the ", "blower’s ", "own ", "‘way’ ", "out");
+  }
+
+  @Test
   void a_line_may_end_between_words_and_before_the_parts_of_a_path() {
     assertThat(pieces("two hoses, photos/engine/bellows.jpg"))
         .containsExactly("two ", "hoses, ", "photos", "/engine", "/bellows.", "jpg");
