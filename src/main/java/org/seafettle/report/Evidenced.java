@@ -100,6 +100,14 @@ final class Evidenced {
   }
 
   private String certainty(Measured measured) {
+    var missing = ReadingWords.conditions(finding, false);
+    var said = compared(measured);
+    return missing.isEmpty()
+        ? said
+        : said + " " + m.words().say("conformity.condition", m.phrases().series(missing));
+  }
+
+  private String compared(Measured measured) {
     if (measured.comparison().isEmpty()) {
       boolean known = measured.measure().uncertainty().isPresent();
       return known ? m.words().say("conformity.unmoved") : m.words().say("conformity.unknown");

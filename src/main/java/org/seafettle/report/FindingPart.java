@@ -34,8 +34,8 @@ public record FindingPart(
     List<PhotoPart> photos,
     boolean whole) {
 
-  /** What takes up more than about half a page could leave as much of the last one empty. */
-  private static final int MOST_LETTERS = 2300;
+  /** What takes up more than two thirds of a page could leave as much of the last one empty. */
+  private static final int MOST_LETTERS = 3400;
 
   /** As many letters take up the room of a photograph, of a drawing, of a line that is begun. */
   private static final int OF_PHOTOGRAPH = 600;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -159,15 +160,21 @@ final class ReadingWords {
 
   /** Under what conditions it was read, where the check asks for some and the survey tells them. */
   static Optional<String> taken(Manuscript m, Result result) {
-    var met = result.finding().map(f -> f.evidence().conditions()).orElse(List.of());
-    var said =
-        result.check().criterion().readings().stream()
-            .flatMap(reading -> reading.condition().stream())
-            .filter(condition -> met.contains(condition.word()))
-            .map(Condition::says)
-            .distinct()
-            .toList();
+    var said = conditions(result, true);
     return said.isEmpty() ? Optional.empty() : Optional.of(m.phrases().series(said));
+  }
+
+  /** The conditions of its readings that the survey tells to have been met, or does not. */
+  static List<String> conditions(Result result, boolean told) {
+    var met = result.finding().map(f -> f.evidence().conditions()).orElse(List.of());
+    var read = result.finding().map(f -> f.evidence().readings().keySet()).orElse(Set.of());
+    return result.check().criterion().readings().stream()
+        .filter(reading -> read.contains(reading.name()))
+        .flatMap(reading -> reading.condition().stream())
+        .filter(condition -> met.contains(condition.word()) == told)
+        .map(Condition::says)
+        .distinct()
+        .toList();
   }
 
   /** Whether there is more than one answer. */
@@ -197,14 +204,18 @@ final class ReadingWords {
   }
 
   private String shareUsed() {
-    return List.of("months", "hours").stream()
-        .flatMap(
-            of ->
-                since("-since", of)
-                    .flatMap(
-                        s -> since("interval-", of).map(i -> m.words().say("interval." + of, s, i)))
-                    .stream())
-        .collect(Collectors.joining(m.words().say("list.between")));
+    return m.phrases()
+        .list(
+            List.of("months", "hours").stream()
+                .flatMap(
+                    of ->
+                        since("-since", of)
+                            .flatMap(
+                                s ->
+                                    since("interval-", of)
+                                        .map(i -> m.words().say("interval." + of, s, i)))
+                            .stream())
+                .toList());
   }
 
   private Optional<String> since(String which, String of) {
