@@ -34,11 +34,11 @@ public record FindingPart(
     List<PhotoPart> photos,
     boolean whole) {
 
-  /** What takes up more than two thirds of a page could leave as much of the last one empty. */
-  private static final int MOST_LETTERS = 3400;
+  /** What takes up more than half a page could leave as much of the last one empty. */
+  private static final int MOST_LETTERS = 2600;
 
   /** As many letters take up the room of a photograph, of a drawing, of a line that is begun. */
-  private static final int OF_PHOTOGRAPH = 600;
+  private static final int OF_PHOTOGRAPH = 1300;
 
   private static final int OF_DRAWING = 350;
 
