@@ -8,11 +8,10 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
- * By what names the content of a page calls the properties of its marks. The library marks the
+ * By what names the content of a page calls the properties of its artifacts. The library marks the
  * background of every box as an artifact with properties of its own, also of the many boxes that
  * have none: seven hundred on three pages. Here they all share one, an artifact of layout, which
- * needs no rectangle (ISO 32000-1, table 330). The properties of text, new each time, need not be
- * looked for among those before.
+ * needs no rectangle (ISO 32000-1, table 330). The heads and feet of a page keep their own.
  */
 final class Marks extends COSDictionary {
 

@@ -2,6 +2,7 @@ package org.seafettle.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.seafettle.assessment.Surveys.assess;
+import static org.seafettle.assessment.Surveys.finding;
 import static org.seafettle.assessment.Surveys.level;
 import static org.seafettle.assessment.Surveys.result;
 import static org.seafettle.assessment.Surveys.says;
@@ -17,6 +18,8 @@ import org.seafettle.catalogue.StopOrder;
 class CausesTest {
 
   private static final String GASOLINE_IN_OIL = "gasoline-in-the-oil";
+  private static final String OIL_OF_100_HOURS =
+      "\"readings\": {\"content\": \"%s\", \"oil-hours\": \"100 h\"}";
   private static final String RAIN = "rain-through-the-deck-fill";
 
   private static Optional<Cause> cause(Assessment assessment, String pattern, String engine) {
@@ -87,6 +90,30 @@ class CausesTest {
   @Test
   void with_two_looks_missing_nothing_is_said() {
     assertThat(cause(assess(level("port", "1.1")), "overfilled", "port")).isEmpty();
+  }
+
+  @Test
+  void a_cause_is_told_at_what_it_explains_and_not_at_its_evidence() {
+    var assessment = assess(level("port", "1.1"), says("oil-appearance", "port", "fuel-smell"));
+    var cause = cause(assessment, GASOLINE_IN_OIL, "port").orElseThrow();
+    assertThat(cause.explains(result(assessment, "oil-level", "port"))).isTrue();
+    assertThat(cause.explains(result(assessment, "oil-appearance", "port"))).isFalse();
+    assertThat(cause.explains(result(assessment, "oil-level", "starboard"))).isFalse();
+  }
+
+  @Test
+  void evidence_alone_asks_for_no_cause_of_what_nobody_found() {
+    assertThat(cause(assess(says("oil-appearance", "port", "fuel-smell")), GASOLINE_IN_OIL, "port"))
+        .isEmpty();
+  }
+
+  @Test
+  void a_cause_that_is_none_without_its_last_look_is_not_asked_as_a_question() {
+    var iron = finding("iron-in-oil", "port", OIL_OF_100_HOURS, "500 mg/kg");
+    var silicon = finding("silicon-in-oil", "port", OIL_OF_100_HOURS, "90 mg/kg");
+    assertThat(cause(assess(iron), "dirt-wears-the-engine", "port")).isEmpty();
+    assertThat(cause(assess(iron, silicon), "dirt-wears-the-engine", "port"))
+        .hasValueSatisfying(c -> assertThat(c.settled()).isTrue());
   }
 
   @Test

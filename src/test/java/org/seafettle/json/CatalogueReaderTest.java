@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.seafettle.catalogue.Catalogue;
+import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.Criterion;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.problem.Refused;
@@ -87,6 +88,58 @@ class CatalogueReaderTest {
     assertThat(catalogue.version()).isEqualTo("1.0");
   }
 
+  private static final String OPENING =
+      """
+        opening:
+          - {for: {engines: [outboard]}, text: "Tilt it up."}
+          - {for: {engines: [inboard]}, text: "Shut the seacock."}
+          - {text: "Have her ashore."}
+      actions:
+      """;
+
+  @ParameterizedTest
+  @CsvSource({
+    "outboard-4-stroke, Tilt it up.",
+    "inboard-diesel, Shut the seacock.",
+    "sterndrive-diesel, Have her ashore."
+  })
+  void of_the_variants_of_a_caution_the_first_that_covers_is_told(String engine, String told) {
+    var data = OIL.replace("actions:\n", "cautions:\n" + OPENING).replace("[hot-oil]", "[opening]");
+    var survey =
+        SurveyReader.bind(
+            """
+            {"format": "seafettle-survey/1",
+             "survey": {"id": "T", "purpose": "season-end", "date": "2026-10-17", "place": "Quay",
+                        "by": {"name": "A. Surveyor"}},
+             "boat": {"name": "Case in Point"},
+             "engines": [{"id": "port", "type": "%s"}], "findings": []}
+            """
+                .formatted(engine),
+            CatalogueReader.supplied());
+    var action =
+        read(data).check("look").orElseThrow().outcomes().get(0).advice().orElseThrow().action();
+    assertThat(action.cautions()).hasSize(3);
+    assertThat(action.on(survey, survey.engines().get(0)).cautions())
+        .extracting(Caution::text)
+        .containsExactly(told);
+  }
+
+  @Test
+  void a_pattern_is_told_at_all_of_its_signs_unless_it_names_some() {
+    var look = read(OIL).check("look").orElseThrow();
+    var level = read(OIL).check("level").orElseThrow();
+    var both = read(OIL).patterns().get(0);
+    assertThat(both.explains(look) && both.explains(level)).isTrue();
+    assertThat(both.onlySettled()).isFalse();
+    var one =
+        read(OIL.replace("cause: ", "explains: [look]\n    only-settled: true\n    cause: "))
+            .patterns()
+            .get(0);
+    assertThat(one.explains(look)).isTrue();
+    assertThat(one.explains(level)).isFalse();
+    assertThat(one.onlySettled()).isTrue();
+  }
+
   @Test
   void the_digest_tells_data_apart_and_does_not_depend_on_the_order_of_files() {
     var common = CatalogueText.of("common.yaml", COMMON);
@@ -119,6 +172,7 @@ class CatalogueReaderTest {
           id: look                | id: level                | There is another check of this id
           is: low}                | is: lower}               | has no outcome "lower"
           {check: look, is        | {check: looks, is        | There is no check "looks"
+          cause: "Something."     | explains: [look, stick]  | "stick" is none of its signs
           four-stroke             | five-stroke              | is no kind of engine
           on: engine              | on: motor                | is no kind of component
           unit: "1"               | unit: "furlong"          | furlong

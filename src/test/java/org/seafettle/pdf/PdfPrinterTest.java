@@ -34,6 +34,19 @@ class PdfPrinterTest {
   }
 
   @Test
+  void the_backgrounds_of_all_boxes_share_one_mark() {
+    for (var page : printed.document().getPages()) {
+      var marks = page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+      var kinds =
+          marks.keySet().stream()
+              .map(name -> marks.getCOSDictionary(name).getNameAsString(COSName.TYPE))
+              .toList();
+      assertThat(kinds).containsOnlyOnce("Layout").doesNotContain("Background");
+      assertThat(kinds).filteredOn("Pagination"::equals).isNotEmpty();
+    }
+  }
+
+  @Test
   void every_word_and_sign_is_on_the_page() {
     assertThat(printed.text())
         .contains("Heron & Hare", "Report ZZ-1", "Ready for the season: nothing to do before use.")
