@@ -14,6 +14,7 @@ import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Check;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Reason;
+import org.seafettle.catalogue.StopOrder;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.json.CatalogueReader;
 import org.seafettle.survey.Survey;
@@ -55,6 +56,23 @@ class PlanTest {
 
   private static String prices(String fields) {
     return ", \"prices\": {\"currency\": \"EUR\", " + fields + "}";
+  }
+
+  @Test
+  void among_looks_that_could_hide_as_much_what_endangers_people_is_looked_at_first() {
+    var looks = Surveys.assess().plan().looks();
+    for (int i = 1; i < looks.size(); i++) {
+      var before = looks.get(i - 1);
+      var after = looks.get(i);
+      boolean alike =
+          before.raisesLowBy() == after.raisesLowBy()
+              && before.result().worst().findingClass() == after.result().worst().findingClass();
+      if (alike) {
+        assertThat(StopOrder.place(before.result().worst().stop()))
+            .isLessThanOrEqualTo(StopOrder.place(after.result().worst().stop()));
+      }
+    }
+    assertThat(looks.get(0).result().worst().stop()).contains(StopOrder.DO_NOT_GO_BELOW);
   }
 
   @Test
