@@ -59,10 +59,7 @@ public sealed interface Sighting {
 
     /** What must not be done while it is open. */
     public Optional<StopOrder> stop() {
-      return outcome
-          .advice()
-          .flatMap(Outcome.Advice::stop)
-          .or(() -> raisedBy.flatMap(Pattern::raise).flatMap(Pattern.Raise::stop));
+      return outcome.stop().or(() -> raisedBy.flatMap(Pattern::raise).flatMap(Pattern.Raise::stop));
     }
 
     Seen putRight() {

@@ -1,13 +1,11 @@
 package org.seafettle.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Sighting;
 import org.seafettle.assessment.Task;
-import org.seafettle.catalogue.Action;
 import org.seafettle.catalogue.Caution;
 import org.seafettle.catalogue.FindingClass;
 import org.seafettle.survey.Finding;
@@ -152,15 +150,10 @@ public record FindingPart(
       return m.words().say("class.settled", word);
     }
     return seen.stop()
-        .map(s -> m.words().say("class.with", word, m.words().of("order", s)))
-        .or(() -> due(m, finding, seen).map(by -> m.words().say("class.with", word, by)))
+        .map(s -> m.words().of("order", s))
+        .or(() -> m.taskFor(finding).map(m::by))
+        .map(what -> m.words().say("class.with", word, what))
         .orElse(word);
-  }
-
-  private static Optional<String> due(Manuscript m, Result finding, Sighting.Seen seen) {
-    return m.taskFor(finding)
-        .map(task -> m.by(task.by(), task.gravest()))
-        .or(() -> seen.by().map(by -> m.by(by, seen.found())));
   }
 
   private static ActionPart action(Manuscript m, Result finding) {
@@ -169,30 +162,23 @@ public record FindingPart(
       return new ActionPart(
           List.of(Row.of(m.words().say("row.done"), PlanPart.what(finding))), List.of());
     }
-    var action = seen.outcome().advice().orElseThrow().action().on(m.survey(), finding.component());
-    var rows = new ArrayList<Row>();
+    var task = m.taskFor(finding).orElseThrow();
     var stop = seen.stop().map(s -> m.words().of("order-sentence", s)).orElse("");
-    rows.add(new Row(m.words().say("row.do"), stop, action.does()));
-    rows.add(Row.of(m.words().say("row.who"), whoAndWhen(m, finding, seen, action)));
-    return new ActionPart(rows, action.cautions().stream().map(Caution::text).toList());
-  }
-
-  private static String whoAndWhen(
-      Manuscript m, Result finding, Sighting.Seen seen, Action action) {
-    var who = Phrases.capital(TaskRow.who(m, action));
-    return m.taskFor(finding)
-        .map(task -> whoAndWhen(m, who, task))
-        .orElseGet(() -> m.words().say("who-and-when", who, due(m, finding, seen).orElse("")));
+    return new ActionPart(
+        List.of(
+            new Row(m.words().say("row.do"), stop, task.action().does()),
+            Row.of(m.words().say("row.who"), whoAndWhen(m, task))),
+        task.action().cautions().stream().map(Caution::text).toList());
   }
 
   /** One action is due once, however many findings it settles. */
-  private static String whoAndWhen(Manuscript m, String who, Task task) {
+  private static String whoAndWhen(Manuscript m, Task task) {
     var gain = TaskRow.gain(m, task);
     return m.words()
         .say(
             gain.isEmpty() ? "who-when-action" : "who-when-gain",
-            who,
-            m.by(task.by(), task.gravest()),
+            Phrases.capital(TaskRow.who(m, task.action())),
+            m.by(task),
             Integer.toString(m.number(task)),
             gain);
   }

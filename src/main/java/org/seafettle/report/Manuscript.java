@@ -12,7 +12,6 @@ import org.seafettle.assessment.Result;
 import org.seafettle.assessment.Task;
 import org.seafettle.catalogue.Catalogue;
 import org.seafettle.catalogue.Deadline;
-import org.seafettle.catalogue.FindingClass;
 import org.seafettle.catalogue.Outcome;
 import org.seafettle.catalogue.Subsystem;
 import org.seafettle.survey.Battery;
@@ -45,7 +44,8 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
    * By when; who is afloat, or may be, is not told only to do something before launching, and who
    * buys nothing not to do it before a purchase.
    */
-  String by(Deadline by, FindingClass of) {
+  String by(Task task) {
+    var by = task.by();
     if (by == Deadline.BEFORE_PURCHASE && survey().occasion().purpose() != Purpose.PRE_PURCHASE) {
       return words().of("by", Deadline.AS_CONVENIENT);
     }
@@ -53,7 +53,7 @@ record Manuscript(Assessment assessment, Phrases phrases, Photographs photograph
     if (by != Deadline.BEFORE_LAUNCHING || afloat.filter(is -> !is).isPresent()) {
       return words().of("by", by);
     }
-    var when = of.atLeast(FindingClass.BEFORE_USE) ? "by-hauling-out" : "by-next-ashore";
+    var when = TaskRow.critical(task) ? "by-hauling-out" : "by-next-ashore";
     return afloat.isPresent() ? words().say(when) : words().say(when + "-or-launching");
   }
 

@@ -129,7 +129,7 @@ public record Reminders(String boat, LocalDate surveyed, List<Reminder> all) {
       return Optional.empty();
     }
     var text = new ArrayList<String>();
-    text.add(Phrases.capital(m.by(task.by(), task.gravest())) + ".");
+    text.add(Phrases.capital(m.by(task)) + ".");
     task.settles().forEach(r -> text.add(Phrases.capital(m.headline(r)) + "."));
     advice(m, task.action(), text);
     return Optional.of(

@@ -78,7 +78,7 @@ public record TaskRow(
 
   /** By when, with the day where the survey tells enough to reckon it. */
   private static String by(Manuscript m, Task task) {
-    var by = m.by(task.by(), task.gravest());
+    var by = m.by(task);
     return task.until()
         .filter(day -> task.by() != Deadline.AT_ONCE)
         .map(day -> m.words().say("by-day", by, m.phrases().shortDate(day)))

@@ -104,14 +104,19 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
             outcome.saying().brief());
   }
 
+  /** Naming as hidden what was found already would tell nothing. */
   private static String unseen(Manuscript m) {
     var open = m.assessment().open();
+    var found =
+        m.assessment().findings().stream()
+            .map(f -> Manuscript.outcome(f).saying().brief())
+            .collect(Collectors.toSet());
     int expected = (int) m.assessment().results().stream().filter(Result::expected).count();
     return open.stream()
         .map(Result::worst)
         .max(
             Comparator.comparing(Outcome::findingClass)
-                .thenComparing(o -> !isFound(m, o))
+                .thenComparing(o -> !found.contains(o.saying().brief()))
                 .thenComparing(o -> StopOrder.place(o.stop()), Comparator.reverseOrder()))
         .map(
             w ->
@@ -123,11 +128,5 @@ public record VerdictPart(boolean critical, List<String> says, String counts, St
                         m.words().of("class", w.findingClass()),
                         w.saying().brief()))
         .orElse("");
-  }
-
-  /** Whether the same was found already, so that naming it as hidden would tell nothing. */
-  private static boolean isFound(Manuscript m, Outcome outcome) {
-    return m.assessment().findings().stream()
-        .anyMatch(f -> Manuscript.outcome(f).saying().brief().equals(outcome.saying().brief()));
   }
 }
